@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The answers, with their reasons.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "match/question.hpp"
+
+namespace match {
+
+enum class AnswerKind { ready, after_work, measure_first, make_pilot, closest };
+inline constexpr std::size_t k_answer_kinds = 5;
+[[nodiscard]] std::string_view to_text(AnswerKind);  // `ready`, `after work`, ...
+
+enum class Verdict { pass, fail, unknown };
+[[nodiscard]] std::string_view to_text(Verdict);
+
+// In the order of preference.
+enum class SizeClass { recommended, tool_size, small, large };
+[[nodiscard]] std::string_view to_text(SizeClass);
+
+// A rule as it is reported: its fixed name, the result, what was needed and what the tool has.
+struct Reason {
+    std::string rule;
+    Verdict result = Verdict::pass;
+    std::string need;
+    std::string have;
+};
+
+struct Answer {
+    AnswerKind kind = AnswerKind::ready;
+    std::int64_t body = 0;
+    std::optional<std::int64_t> pilot;        // absent: integral, to be made, or none
+    int other_pilots = 0;                     // further pilots that would do in this body
+    std::optional<trade::Drill> drill;        // absent: hole given as measured, or none suits
+    length::MaybeRange hole;                  // as drilled or measured
+    length::MaybeRange counterbore;           // cutting diameter
+    std::optional<SizeClass> size;
+    length::MaybeRange running_clearance;     // hole less pilot
+    length::MaybeRange depth;                 // to cut; absent: head height or washer unknown
+    std::vector<Reason> rules;                // those that apply, in the order of the rules
+    std::vector<std::string> work;            // needed first
+    std::vector<std::string> notes;           // play, broken edge, pilot to be moved, ...
+    std::string place;
+};
+
+struct Report {
+    std::vector<Answer> answers;              // in order
+    std::array<std::int64_t, k_answer_kinds> counts{};  // bodies by answer, or pairs
+};
+
+// The best answer of every body, in the documented order, reasons in `unit`. With `pairs`, one
+// answer for every body and pilot together.
+// At most `most` answers are spelled out (closest: at most five), 0 for all; counts are complete.
+[[nodiscard]] Report match(const Question& question, const Shop& shop, const trade::Rack& rack,
+                           length::Unit unit, std::size_t most, bool pairs);
+
+// What would make this answer ready, or is missing, in one sentence.
+[[nodiscard]] std::string next_step(const Answer& answer);
+
+} // namespace match

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The reference tables, compiled into the program as a read-only database.
+#pragma once
+
+#include <memory>
+
+#include "trade/tables.hpp"
+
+namespace SQLite {
+class Database;
+}
+
+namespace store {
+
+class Reference : public trade::Tables {
+  public:
+    Reference();
+    ~Reference() override;
+
+    [[nodiscard]] std::vector<trade::Series> series() const override;
+    [[nodiscard]] std::vector<trade::FormWord> form_words() const override;
+    [[nodiscard]] std::vector<trade::Head> heads(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Clearance> clearances(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Counterbore> counterbores(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Washer> washers(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::TapDrill> tap_drills(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind kind) const override;
+    [[nodiscard]] std::vector<trade::Oversize> oversize() const override;
+    [[nodiscard]] std::vector<trade::PracticeRow> practice() const override;
+
+    [[nodiscard]] SQLite::Database& database() const { return *database_; }
+
+  private:
+    std::unique_ptr<SQLite::Database> database_;
+};
+
+} // namespace store

@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Drills and the holes they leave.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "length/range.hpp"
+
+namespace trade {
+
+enum class DrillKind { fraction, number, letter, metric };  // in the order equal drills are taken
+
+struct Drill {
+    std::string name;  // `9/32`, `#7`, `F`, `7 mm`
+    DrillKind kind = DrillKind::fraction;
+    length::Length diameter;  // nominal
+
+    bool operator==(const Drill&) const = default;
+};
+
+// One row of the oversize table: by how much a drill of this diameter cuts over its nominal.
+struct Oversize {
+    length::Length drill;
+    length::Length least;  // average minimum
+    length::Length mean;
+    length::Length most;   // average maximum
+};
+
+// Interpolated linearly between the rows (rounded to the nanometre), flat outside them.
+// Rows ascend by drill; at least one.
+[[nodiscard]] Oversize oversize_at(const std::vector<Oversize>& rows, length::Length drill);
+
+// Inch-index drill name to canonical spelling: `#7`, `no 7`, `f`, `9/32`, `7mm` -> `7 mm`. Does not
+// look the drill up. Empty when the text is no drill name.
+[[nodiscard]] std::string canonical_drill_name(std::string_view text);
+
+} // namespace trade

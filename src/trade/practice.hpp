@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Shop practice: every limit that the rules use, in one editable table. The defaults with their
+// sources are rows of the reference tables; a shop's own values override them by name.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "length/length.hpp"
+
+namespace trade {
+
+struct GoodClearance {
+    length::Length least;
+    length::Length most;
+};
+
+// Lengths are diametral unless said otherwise. Shares are in thousandths (950 = 95 %).
+struct Practice {
+    // 1 head in the counterbore
+    length::Length head_clearance;           // least, cutter over head
+    length::Length tool_over_head_number;    // handbook tool, number sizes
+    length::Length tool_over_head_fraction;  // handbook tool, fractional sizes
+    length::Length published_over_head;      // where no table has a counterbore
+    length::Length published_over_head_inch; // the same, screws of 1 in and over
+    length::Length tool_size_under;          // still tool size so far under the tool
+    length::Length recommended_over;         // still recommended so far over the published
+    length::Length large_over_published;     // largest cutter: this over the published, or
+    std::int64_t large_share_of_head = 0;    // this share of the head, whichever is less
+    std::int64_t seat_share = 0;             // largest hole as a share of the smallest head
+    // 2 pilot in the hole
+    length::Length running_least;
+    length::Length running_most;
+    GoodClearance good_to_eighth;       // holes to 1/8
+    GoodClearance good_to_quarter;      // to 1/4
+    GoodClearance good_to_half;         // to 1/2
+    GoodClearance good_over_half;
+    // 3 drill
+    std::int64_t loose_share = 0;       // loose hole over a screw without a clearance row: share
+    length::Length loose_over;          // ... or this, whichever is greater
+    std::string drill_indexes;          // owned, comma separated; empty: by the catalogue's unit
+    // 4 pilot shank in the bore
+    length::Length slip_least;
+    length::Length slip_most;
+    length::Length good_slip_least;
+    length::Length good_slip_most;
+    // 5 set screw on the flat
+    std::int64_t set_screw_point_share = 0;  // point diameter as a share of the major diameter
+    // 7 depth
+    length::Length below_flush;
+    length::Length spotface_depth;
+    // 8 room and guidance
+    std::int64_t guidance_share = 0;    // of the pilot diameter in the hole before the teeth touch
+    // answers
+    std::int64_t closest_share = 0;     // largest shortfall that is still listed
+    // how a value is known: limits around it
+    length::Length mark_cutter_under, mark_cutter_over;
+    length::Length mark_metric_cutter_wear;  // under nominal; over it: z9 of ISO 286-2
+    length::Length mark_pilot_under, mark_pilot_over;
+    length::Length mark_shank_under, mark_shank_over;
+    length::Length mark_bore_under, mark_bore_over;
+    length::Length rule_within, caliper_within, micrometer_within, pin_gauge_within;
+    length::Length test_hole_within, guess_within;
+    length::Length unstated_decimal_within, unstated_fraction_within;
+};
+
+// A row as listed and edited.
+struct PracticeRow {
+    std::string name;    // with spaces: `head clearance`
+    std::string value;   // as written: `.005 in`, `95 %`, `fraction, number, letter`
+    std::string about;   // one line
+    std::string source;  // or `common practice`
+    bool own = false;    // the shop's value, not the default
+};
+
+// Reads rows into the struct. Throws error::BadData naming the row for an unknown name, a value of
+// the wrong kind, or a name that is missing.
+[[nodiscard]] Practice read_practice(const std::vector<PracticeRow>& rows);
+
+} // namespace trade

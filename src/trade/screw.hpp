@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// A screw as asked for: from its text, through the tables and the shop's own screws, to the limits
+// that the rules need.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "trade/dimension.hpp"
+#include "trade/tables.hpp"
+
+namespace trade {
+
+// A screw as written: `5/16-18 socket head cap`, `M8 socket head cap`, `5/16-18 shcs 1936`,
+// `socket head cap #10-32`. A bare integer is a number size if it is 0 to 12 or its pitch is 24 or
+// more; one that no table has with that pitch is then tried in inches (`1-8 hex cap`).
+struct ScrewRequest {
+    ScrewSize size;
+    std::string pitch;   // as text; empty when not said
+    std::string form;    // empty when only a series was named that has one form
+    std::string series;  // Series::name; empty when not said
+};
+
+// Throws error::BadData naming the word it does not know, with the forms and series it does.
+[[nodiscard]] ScrewRequest parse_screw(std::string_view text, const Tables& tables);
+
+// A screw of the shop's own, or its own figures for a listed one.
+struct OwnScrew {
+    std::string name;  // as a SCREW text, compared folded
+    MaybeDimension head_dia;
+    MaybeDimension head_height;
+    MaybeDimension screw_dia;
+    std::string drive;
+    std::string drive_size;
+    std::string note;
+
+    bool operator==(const OwnScrew&) const = default;
+};
+
+// A resolved screw. Where `heads` has several series and none was named, the larger head answers.
+struct Screw {
+    std::string name;    // `5/16-18 socket head cap`
+    std::string form;    // empty for an own screw whose name the tables do not know
+    std::string series;  // of the head that answers; empty for an own screw
+    std::optional<ScrewSize> size;
+    std::string pitch;
+    length::MaybeRange screw_dia;
+    length::MaybeRange head_dia;
+    length::MaybeRange head_height;
+    bool head_measured = false;   // head_dia is the user's, not the table's
+    bool hex = false;             // spotfaced rather than sunk
+    bool shoulder = false;
+    std::optional<length::Length> fillet_dia;
+    std::string drive;
+    std::string drive_size;
+    std::vector<Head> heads;      // of the form at this size and pitch; the one that answers first
+    bool series_said = false;
+    std::optional<Clearance::Hole> close, normal, loose;  // as the fit rules use them
+    std::string clearance_system;
+    std::optional<TapDrill> tap;
+    std::vector<Counterbore> counterbores;  // of the series that answers
+    Origin origin;                // of the head that answers
+};
+
+// The screw that `text` names. `series`, if not empty, overrides the one in the text. An own screw
+// of that name comes before the tables. Larger head: by diameter, then height, then table order,
+// among the standing series of the form with that size and pitch; withdrawn series only by name.
+// Close, normal and loose: ASME B18.2.8 and ISO 273, sizes missing there from the shop chart;
+// shoulder screws have none.
+// Throws error::BadData (unreadable, pitch that no row has) or error::NoSuchRecord (no such size).
+[[nodiscard]] Screw resolve_screw(std::string_view text, std::string_view series,
+                                  const Tables& tables, const std::vector<OwnScrew>& own);
+
+} // namespace trade
