@@ -44,7 +44,7 @@ struct Answer {
     length::MaybeRange counterbore;           // cutting diameter
     std::optional<SizeClass> size;
     length::MaybeRange running_clearance;     // hole less pilot
-    length::MaybeRange depth;                 // to cut; absent: head height or washer unknown
+    std::optional<length::Length> depth;      // to cut; absent: head height or washer unknown
     std::vector<Reason> rules;                // those that apply, in the order of the rules
     std::vector<std::string> work;            // needed first
     std::vector<std::string> notes;           // play, broken edge, pilot to be moved, ...

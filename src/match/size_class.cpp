@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/size_class.hpp"
+
+#include <algorithm>
+
+namespace match {
+
+using length::Length;
+
+namespace {
+
+bool starts_with(const std::string& text, std::string_view start) {
+    return text.compare(0, start.size(), start) == 0;
+}
+
+bool is_metric(const trade::Screw& screw) {
+    return screw.size && screw.size->system == trade::SizeSystem::metric;
+}
+
+const trade::Counterbore* published_row(const trade::Screw& screw) {
+    for (const auto& row : screw.counterbores) {
+        const bool wanted = is_metric(screw) ? starts_with(row.rule, "DIN 974") && row.kind == "recommended"
+                                             : row.kind == "recommended" || row.kind == "spotface";
+        if (wanted) return &row;
+    }
+    return nullptr;
+}
+
+Length over_head(const trade::Screw& screw, const trade::Practice& practice) {
+    const bool large = screw.size && screw.size->diameter >= Length::from_nm(length::k_nm_per_inch);
+    return large ? practice.published_over_head_inch : practice.published_over_head;
+}
+
+} // namespace
+
+SizeTargets size_targets(const trade::Screw& screw, Length head, bool washer,
+                         const trade::Practice& practice) {
+    SizeTargets targets;
+    const auto* row = washer ? nullptr : published_row(screw);
+    targets.published = row ? row->diameter : head + over_head(screw, practice);
+    targets.source = row ? row->rule : "head and shop practice";
+    if (is_metric(screw)) {
+        targets.tool = targets.published;
+    } else {
+        const bool number = screw.size && screw.size->system == trade::SizeSystem::number;
+        targets.tool = head + (number ? practice.tool_over_head_number : practice.tool_over_head_fraction);
+    }
+    const auto share = Length::from_nm(head.nm() * practice.large_share_of_head / 1000);
+    targets.largest = targets.published + std::min(practice.large_over_published, share);
+    return targets;
+}
+
+std::optional<SizeClass> size_class(const length::Range& cut_dia, const SizeTargets& targets,
+                                    const trade::Practice& practice) {
+    const Length twice = cut_dia.lo + cut_dia.hi;  // twice the middle: nothing is rounded
+    if (twice > targets.largest * 2) return std::nullopt;
+    if (twice < (targets.tool - practice.tool_size_under) * 2) return SizeClass::small;
+    if (twice <= targets.tool + targets.published) return SizeClass::tool_size;
+    if (twice <= (targets.published + practice.recommended_over) * 2) return SizeClass::recommended;
+    return SizeClass::large;
+}
+
+} // namespace match
