@@ -17,7 +17,7 @@ namespace match {
 
 enum class AnswerKind { ready, after_work, measure_first, make_pilot, closest };
 inline constexpr std::size_t k_answer_kinds = 5;
-[[nodiscard]] std::string_view to_text(AnswerKind);  // `ready`, `after work`, ...
+[[nodiscard]] std::string_view to_text(AnswerKind); // `ready`, `after work`, ...
 
 enum class Verdict { pass, fail, unknown };
 [[nodiscard]] std::string_view to_text(Verdict);
@@ -37,23 +37,23 @@ struct Reason {
 struct Answer {
     AnswerKind kind = AnswerKind::ready;
     std::int64_t body = 0;
-    std::optional<std::int64_t> pilot;        // absent: integral, to be made, or none
-    int other_pilots = 0;                     // further pilots that would do in this body
-    std::optional<trade::Drill> drill;        // absent: hole given as measured, or none suits
-    length::MaybeRange hole;                  // as drilled or measured
-    length::MaybeRange counterbore;           // cutting diameter
+    std::optional<std::int64_t> pilot; // absent: integral, to be made, or none
+    int other_pilots = 0;              // further pilots that would do in this body
+    std::optional<trade::Drill> drill; // absent: hole given as measured, or none suits
+    length::MaybeRange hole;           // as drilled or measured
+    length::MaybeRange counterbore;    // cutting diameter
     std::optional<SizeClass> size;
-    length::MaybeRange running_clearance;     // hole less pilot
-    std::optional<length::Length> depth;      // to cut; absent: head height or washer unknown
-    std::vector<Reason> rules;                // those that apply, in the order of the rules
-    std::vector<std::string> work;            // needed first
-    std::vector<std::string> notes;           // play, broken edge, pilot to be moved, ...
+    length::MaybeRange running_clearance; // hole less pilot
+    std::optional<length::Length> depth;  // to cut; absent: head height or washer unknown
+    std::vector<Reason> rules;            // those that apply, in the order of the rules
+    std::vector<std::string> work;        // needed first
+    std::vector<std::string> notes;       // play, broken edge, pilot to be moved, ...
     std::string place;
 };
 
 struct Report {
-    std::vector<Answer> answers;              // in order
-    std::array<std::int64_t, k_answer_kinds> counts{};  // bodies by answer, or pairs
+    std::vector<Answer> answers;                       // in order
+    std::array<std::int64_t, k_answer_kinds> counts{}; // bodies by answer, or pairs
 };
 
 // The best answer of every body, in the documented order, reasons in `unit`. With `pairs`, one

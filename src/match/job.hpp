@@ -17,20 +17,20 @@ namespace match {
 enum class Published { close, normal, loose, other };
 
 struct CandidateHole {
-    std::optional<trade::Drill> drill;  // absent: the hole is there already
+    std::optional<trade::Drill> drill; // absent: the hole is there already
     length::Range hole;
-    length::Length twice_mean;          // of the hole as it comes out on average
+    length::Length twice_mean; // of the hole as it comes out on average
     Published published = Published::other;
-    trade::GoodClearance good;          // running clearance that is good in it
+    trade::GoodClearance good; // running clearance that is good in it
 };
 
 struct Job {
     const Question* question;
     const Shop* shop;
-    length::MaybeRange head;                 // with the washer, where that is larger
-    std::optional<SizeTargets> sizes;        // absent: head unknown
-    std::optional<length::Length> depth;     // to cut; absent: head height or washer unknown
-    std::vector<CandidateHole> holes;        // in the order equal holes are taken
+    length::MaybeRange head;             // with the washer, where that is larger
+    std::optional<SizeTargets> sizes;    // absent: head unknown
+    std::optional<length::Length> depth; // to cut; absent: head height or washer unknown
+    std::vector<CandidateHole> holes;    // in the order equal holes are taken
 };
 
 // `question` and `shop` must outlive the job.

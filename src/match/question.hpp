@@ -20,10 +20,10 @@ enum class HoleKind { chosen, drilled, measured };
 // The hole: left to the pilot, made by a named drill, or there already.
 struct Hole {
     HoleKind kind = HoleKind::chosen;
-    std::string text;        // as asked: `close`, `tap`, `F`, `.332 +-.001`
-    trade::Drill drill;      // when drilled
-    length::Range measured;  // when measured
-    bool tapped = false;     // `tap`: the screw is not asked to pass
+    std::string text;       // as asked: `close`, `tap`, `F`, `.332 +-.001`
+    trade::Drill drill;     // when drilled
+    length::Range measured; // when measured
+    bool tapped = false;    // `tap`: the screw is not asked to pass
 };
 
 struct Washer {
@@ -36,17 +36,17 @@ struct Question {
     trade::Screw screw;
     Hole hole;
     std::optional<Washer> washer;
-    length::Length below;       // head below the surface
-    length::MaybeRange thick;   // the part is so thick: a through hole
-    length::MaybeRange blind;   // the hole is so deep, from the surface
+    length::Length below;     // head below the surface
+    length::MaybeRange thick; // the part is so thick: a through hole
+    length::MaybeRange blind; // the hole is so deep, from the surface
     std::optional<trade::Machine> machine;
-    std::string set;            // only tools of this set; empty: all
+    std::string set; // only tools of this set; empty: all
 };
 
 // What the shop has and does, apart from its tools.
 struct Shop {
     trade::Practice practice;
-    std::vector<trade::Drill> drills;  // owned: by diameter, then kind
+    std::vector<trade::Drill> drills; // owned: by diameter, then kind
     std::vector<trade::Oversize> oversize;
 };
 

@@ -1,9 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// SPDX-FileCopyrightText: 2026 The Counterpart authors
-// SPDX-License-Identifier: MIT
-
 #include "match/size_class.hpp"
 
 #include <algorithm>
@@ -24,9 +21,11 @@ bool is_metric(const trade::Screw& screw) {
 
 const trade::Counterbore* published_row(const trade::Screw& screw) {
     for (const auto& row : screw.counterbores) {
-        const bool wanted = is_metric(screw) ? starts_with(row.rule, "DIN 974") && row.kind == "recommended"
-                                             : row.kind == "recommended" || row.kind == "spotface";
-        if (wanted) return &row;
+        const bool wanted = is_metric(screw)
+                                ? starts_with(row.rule, "DIN 974") && row.kind == "recommended"
+                                : row.kind == "recommended" || row.kind == "spotface";
+        if (wanted)
+            return &row;
     }
     return nullptr;
 }
@@ -48,7 +47,8 @@ SizeTargets size_targets(const trade::Screw& screw, Length head, bool washer,
         targets.tool = targets.published;
     } else {
         const bool number = screw.size && screw.size->system == trade::SizeSystem::number;
-        targets.tool = head + (number ? practice.tool_over_head_number : practice.tool_over_head_fraction);
+        targets.tool =
+            head + (number ? practice.tool_over_head_number : practice.tool_over_head_fraction);
     }
     const auto share = Length::from_nm(head.nm() * practice.large_share_of_head / 1000);
     targets.largest = targets.published + std::min(practice.large_over_published, share);
@@ -57,11 +57,15 @@ SizeTargets size_targets(const trade::Screw& screw, Length head, bool washer,
 
 std::optional<SizeClass> size_class(const length::Range& cut_dia, const SizeTargets& targets,
                                     const trade::Practice& practice) {
-    const Length twice = cut_dia.lo + cut_dia.hi;  // twice the middle: nothing is rounded
-    if (twice > targets.largest * 2) return std::nullopt;
-    if (twice < (targets.tool - practice.tool_size_under) * 2) return SizeClass::small;
-    if (twice <= targets.tool + targets.published) return SizeClass::tool_size;
-    if (twice <= (targets.published + practice.recommended_over) * 2) return SizeClass::recommended;
+    const Length twice = cut_dia.lo + cut_dia.hi; // twice the middle: nothing is rounded
+    if (twice > targets.largest * 2)
+        return std::nullopt;
+    if (twice < (targets.tool - practice.tool_size_under) * 2)
+        return SizeClass::small;
+    if (twice <= targets.tool + targets.published)
+        return SizeClass::tool_size;
+    if (twice <= (targets.published + practice.recommended_over) * 2)
+        return SizeClass::recommended;
     return SizeClass::large;
 }
 

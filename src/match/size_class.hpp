@@ -13,10 +13,10 @@ namespace match {
 
 // The sizes that a cutter is held against, for one head.
 struct SizeTargets {
-    length::Length tool;       // the handbook's tool for this screw
-    length::Length published;  // the recommended counterbore or spotface
-    length::Length largest;    // beyond this a cutter is too large
-    std::string source;        // of `published`
+    length::Length tool;      // the handbook's tool for this screw
+    length::Length published; // the recommended counterbore or spotface
+    length::Length largest;   // beyond this a cutter is too large
+    std::string source;       // of `published`
 };
 
 // `head` is the largest that must go in; `washer` says that it is a washer's.

@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "error/error.hpp"
+#include "match/question.hpp"
+#include "trade/dimension.hpp"
+#include "trade/text.hpp"
+
+namespace match {
+
+using trade::DrillKind;
+using trade::Feature;
+using trade::How;
+
+namespace {
+
+std::optional<trade::Drill> drill_named(const std::string& name, const trade::Tables& tables) {
+    for (const auto kind :
+         {DrillKind::fraction, DrillKind::number, DrillKind::letter, DrillKind::metric})
+        for (auto& drill : tables.drills(kind))
+            if (drill.name == name)
+                return drill;
+    return std::nullopt;
+}
+
+// Tables name drills; a size in no index keeps its table's name and diameter.
+trade::Drill drill_of(const std::string& name, length::Length diameter,
+                      const trade::Tables& tables) {
+    if (auto drill = drill_named(name, tables))
+        return *drill;
+    return {name, DrillKind::metric, diameter};
+}
+
+Hole published(const std::string& word, const std::optional<trade::Clearance::Hole>& hole,
+               const trade::Screw& screw, const trade::Tables& tables) {
+    if (!hole)
+        throw error::BadData("hole: no table has a " + word + " hole for this screw: '" +
+                                 screw.name + "'",
+                             "name a drill or give the hole's size");
+    return {HoleKind::drilled, word, drill_of(hole->drill, hole->diameter, tables), {}, false};
+}
+
+Hole tapping(const trade::Screw& screw, const trade::Tables& tables) {
+    if (!screw.tap)
+        throw error::BadData("hole: no table has a tap drill for this screw: '" + screw.name + "'",
+                             "name a drill or give the hole's size");
+    return {HoleKind::drilled,
+            "tap",
+            drill_of(screw.tap->drill, screw.tap->diameter, tables),
+            {},
+            true};
+}
+
+} // namespace
+
+Hole parse_hole(std::string_view text, const trade::Screw& screw, const trade::Tables& tables,
+                const trade::Practice& practice, length::Unit unit) {
+    const auto word = trade::folded(text);
+    if (word == "close")
+        return published(word, screw.close, screw, tables);
+    if (word == "normal")
+        return published(word, screw.normal, screw, tables);
+    if (word == "loose")
+        return published(word, screw.loose, screw, tables);
+    if (word == "tap")
+        return tapping(screw, tables);
+    const auto name = trade::canonical_drill_name(text);
+    if (!name.empty())
+        if (auto drill = drill_named(name, tables))
+            return {HoleKind::drilled, std::string(text), *drill, {}, false};
+    const auto size = trade::read_dimension(text, How::caliper, Feature::hole, unit, practice);
+    return {HoleKind::measured, std::string(text), {}, size.range, false};
+}
+
+} // namespace match

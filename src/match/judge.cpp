@@ -1,0 +1,150 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/judge.hpp"
+
+#include "match/rules.hpp"
+
+namespace match {
+
+using trade::Condition;
+
+namespace {
+
+bool always(const Job&, const Triple&) {
+    return true;
+}
+bool runs(const Job&, const Triple& t) {
+    return !t.lacks_pilot();
+}
+bool has_hole(const Job&, const Triple& t) {
+    return t.hole != nullptr;
+}
+bool has_shank(const Job&, const Triple& t) {
+    return t.pilot != nullptr;
+}
+bool may_have_set_screw(const Job&, const Triple& t) {
+    return t.pilot && (!t.body->retention || *t.body->retention == trade::Retention::set_screw);
+}
+bool has_bore(const Job&, const Triple& t) {
+    return t.hole && trade::may_take_pilot(*t.body);
+}
+bool part_is_known(const Job& job, const Triple&) {
+    return job.question->thick || job.question->blind;
+}
+bool machine_is_named(const Job& job, const Triple&) {
+    return job.question->machine.has_value();
+}
+
+struct RuleRow {
+    bool (*applies)(const Job&, const Triple&);
+    Finding (*judge)(const Job&, const Triple&);
+    Explanation (*explain)(const Job&, const Triple&, length::Unit);
+};
+
+// In the order of the rules.
+constexpr std::array<RuleRow, k_rules> k_rows{{
+    {always, judge_head, explain_head},
+    {runs, judge_running, explain_running},
+    {has_hole, judge_drill, explain_drill},
+    {has_shank, judge_slip, explain_slip},
+    {may_have_set_screw, judge_flat, explain_flat},
+    {has_bore, judge_teeth, explain_teeth},
+    {always, judge_depth, explain_depth},
+    {part_is_known, judge_guidance, explain_guidance},
+    {always, judge_in_hand, explain_in_hand},
+    {machine_is_named, judge_spindle, explain_spindle},
+}};
+
+bool asks_for_work(const std::optional<Condition>& condition) {
+    return condition && *condition >= Condition::dull && *condition <= Condition::rough;
+}
+
+bool tools_need_work(const Triple& triple) {
+    const auto needs = [](const auto& tool) {
+        return !tool.work.empty() || asks_for_work(tool.condition);
+    };
+    return needs(*triple.body) || (triple.pilot && needs(*triple.pilot));
+}
+
+// A pilot yet to be made leaves only the head and the bore to be known beforehand.
+bool forbids_making(const Finding& finding) {
+    return finding.rule == Rule::head || finding.rule == Rule::teeth;
+}
+
+std::optional<AnswerKind> fold(const Judged& judged, const trade::Practice& practice,
+                               const Shortfall& shortfall, int failures, bool unknown) {
+    const Shortfall limit{practice.closest_share, 1000};
+    if (failures > 1 || (failures == 1 && limit < shortfall))
+        return std::nullopt;
+    if (failures == 1)
+        return AnswerKind::closest;
+    if (unknown)
+        return AnswerKind::measure_first;
+    if (judged.triple.lacks_pilot())
+        return AnswerKind::make_pilot;
+    return judged.work ? AnswerKind::after_work : AnswerKind::ready;
+}
+
+void add_condition_work(const char* what, const std::optional<Condition>& condition,
+                        std::vector<std::string>& work) {
+    if (condition == Condition::dull)
+        work.push_back(std::string("sharpen the ") + what);
+    if (condition == Condition::dirty)
+        work.push_back(std::string("clean the ") + what);
+    if (condition == Condition::rough)
+        work.push_back(std::string("smooth the ") + what);
+}
+
+} // namespace
+
+Judged judge(const Job& job, const Triple& triple) {
+    Judged judged;
+    judged.triple = triple;
+    judged.work = tools_need_work(triple);
+    int failures = 0;
+    bool unknown = false;
+    for (const auto& row : k_rows) {
+        if (!row.applies(job, triple))
+            continue;
+        const Finding finding = row.judge(job, triple);
+        judged.findings[judged.count++] = finding;
+        judged.work = judged.work || finding.work;
+        if (finding.verdict == Verdict::fail) {
+            ++failures;
+            judged.shortfall = finding.shortfall;
+        }
+        if (finding.verdict == Verdict::unknown)
+            unknown = unknown || !triple.lacks_pilot() || forbids_making(finding);
+    }
+    judged.kind = fold(judged, job.shop->practice, judged.shortfall, failures, unknown);
+    return judged;
+}
+
+std::vector<std::string> work_of(const Job& job, const Judged& judged) {
+    const auto& triple = judged.triple;
+    std::vector<std::string> work = triple.body->work;
+    add_condition_work("cutter", triple.body->condition, work);
+    if (!triple.pilot)
+        return work;
+    work.insert(work.end(), triple.pilot->work.begin(), triple.pilot->work.end());
+    add_condition_work("pilot", triple.pilot->condition, work);
+    add_slip_work(triple, work);
+    if (may_have_set_screw(job, triple))
+        add_flat_work(job, triple, work);
+    return work;
+}
+
+std::vector<Reason> reasons_of(const Job& job, const Judged& judged, length::Unit unit) {
+    std::vector<Reason> reasons;
+    for (std::size_t i = 0; i < judged.count; ++i) {
+        const auto& finding = judged.findings[i];
+        const auto& row = k_rows[static_cast<std::size_t>(finding.rule)];
+        auto explanation = row.explain(job, judged.triple, unit);
+        reasons.push_back({std::string(to_text(finding.rule)), finding.verdict,
+                           std::move(explanation.need), std::move(explanation.have)});
+    }
+    return reasons;
+}
+
+} // namespace match

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/order.hpp"
+
+#include <algorithm>
+#include <cstdlib>
+#include <limits>
+#include <tuple>
+
+namespace match {
+
+namespace {
+
+int seat_of(const Triple& triple) {
+    if (!triple.pilot)
+        return trade::taken_as_integral(*triple.body) ? 0 : 1;
+    if (!triple.pilots_home)
+        return 1;
+    return triple.pilots_home == triple.body ? 0 : 2;
+}
+
+std::int64_t closeness_of(const Triple& triple) {
+    const auto pilot = triple.pilot_dia();
+    if (!pilot || !triple.hole)
+        return std::numeric_limits<std::int64_t>::max();
+    const auto& good = triple.hole->good;
+    const auto clearance = triple.hole->twice_mean - (pilot->lo + pilot->hi);
+    return std::abs((clearance - (good.least + good.most)).nm());
+}
+
+int condition_of(const Triple& triple) {
+    const auto rank = [](const std::optional<trade::Condition>& condition) {
+        return static_cast<int>(condition.value_or(trade::Condition::fair));
+    };
+    const int body = rank(triple.body->condition);
+    return triple.pilot ? std::max(body, rank(triple.pilot->condition)) : body;
+}
+
+auto rest(const OrderKey& key) {
+    return std::tie(key.size, key.seat, key.published, key.closeness, key.condition, key.body,
+                    key.pilot, key.drill, key.drill_kind);
+}
+
+} // namespace
+
+std::optional<SizeClass> size_of(const Job& job, const Triple& triple) {
+    if (!job.sizes || !triple.body->cut_dia)
+        return std::nullopt;
+    return size_class(triple.body->cut_dia->range, *job.sizes, job.shop->practice);
+}
+
+OrderKey order_key(const Job& job, const Judged& judged) {
+    const auto& triple = judged.triple;
+    const auto size = size_of(job, triple);
+    OrderKey key{};
+    key.kind = *judged.kind;
+    if (key.kind == AnswerKind::closest)
+        key.shortfall = judged.shortfall;
+    key.size = size ? static_cast<int>(*size) : 4;
+    key.seat = seat_of(triple);
+    key.published = triple.hole ? static_cast<int>(triple.hole->published) : 4;
+    key.closeness = closeness_of(triple);
+    key.condition = condition_of(triple);
+    key.body = triple.body->number;
+    key.pilot = triple.pilot ? triple.pilot->number : 0;
+    if (triple.hole && triple.hole->drill) {
+        key.drill = triple.hole->drill->diameter.nm();
+        key.drill_kind = static_cast<int>(triple.hole->drill->kind);
+    }
+    return key;
+}
+
+bool operator<(const OrderKey& a, const OrderKey& b) {
+    if (a.kind != b.kind)
+        return a.kind < b.kind;
+    if (a.shortfall < b.shortfall)
+        return true;
+    if (b.shortfall < a.shortfall)
+        return false;
+    return rest(a) < rest(b);
+}
+
+} // namespace match

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The order of answers: total, so that the same catalogue always gives the same list.
+#pragma once
+
+#include <cstdint>
+
+#include "match/judge.hpp"
+
+namespace match {
+
+// What the order goes by, first to last; the lesser comes first.
+struct OrderKey {
+    AnswerKind kind;
+    Shortfall shortfall;    // of a closest; else 0
+    int size;               // recommended, tool size, small, large, not known
+    int seat;               // pilot in this body or integral, free, in another body
+    int published;          // drill: close, normal, loose, another, none
+    std::int64_t closeness; // twice the mean clearance from the middle of good; unknown last
+    int condition;          // the worse of body and pilot; not recorded counts as fair
+    std::int64_t body;
+    std::int64_t pilot; // none: 0
+    std::int64_t drill; // nominal, nm
+    int drill_kind;     // fraction, number, letter, metric
+};
+
+// `judged.kind` must be set.
+[[nodiscard]] OrderKey order_key(const Job& job, const Judged& judged);
+
+[[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
+
+// Size class of the triple's cutter; empty when it or the head is unknown, or it is too large.
+[[nodiscard]] std::optional<SizeClass> size_of(const Job& job, const Triple& triple);
+
+} // namespace match

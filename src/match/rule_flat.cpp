@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/rules.hpp"
+#include "match/say.hpp"
+#include "trade/size.hpp"
+
+namespace match {
+
+using length::Length;
+using length::Range;
+using trade::Tried;
+
+namespace {
+
+// Where the flat and the set screw's point lie, from the free end of the pilot shank.
+struct Places {
+    Range flat_start, flat_end;
+    Range point_start, point_end;
+};
+
+std::optional<Places> places(const Job& job, const Triple& triple) {
+    const auto& pilot = *triple.pilot;
+    const auto& body = *triple.body;
+    if (!pilot.flat_at || !pilot.flat_length || !pilot.shank_length)
+        return std::nullopt;
+    if (!body.set_screw_at || body.set_screw.empty())
+        return std::nullopt;
+    const Range axis = pilot.shank_length->range - body.set_screw_at->range;
+    const Length major = trade::parse_set_screw(body.set_screw);
+    const auto half_point =
+        Length::from_nm(major.nm() * job.shop->practice.set_screw_point_share / 2000);
+    const Range flat = pilot.flat_at->range;
+    return Places{flat, flat + pilot.flat_length->range, axis + -half_point, axis + half_point};
+}
+
+// Does the flat cover the point for every value in the ranges, for none, or for some?
+Verdict covers(const Places& at) {
+    const Verdict start = at_least(at.point_start - at.flat_start, Length());
+    const Verdict end = at_least(at.flat_end - at.point_end, Length());
+    return worse(start, end);
+}
+
+bool must_be_filed(const Job& job, const Triple& triple) {
+    if (triple.pilot->has_flat == false)
+        return true;
+    if (triple.tried == Tried::slides_and_holds)
+        return false;
+    const auto at = places(job, triple);
+    return at && covers(*at) == Verdict::fail;
+}
+
+} // namespace
+
+Finding judge_flat(const Job& job, const Triple& triple) {
+    Finding finding{Rule::flat, Verdict::unknown, {}, false};
+    if (triple.tried == Tried::slides_and_holds) {
+        finding.verdict = Verdict::pass;
+    } else if (triple.body->retention && triple.pilot->has_flat == false) {
+        finding.verdict = Verdict::pass;
+    } else if (triple.body->retention) {
+        const auto at = places(job, triple);
+        // A flat that misses the screw is filed longer: work, not a failure.
+        if (at && covers(*at) != Verdict::unknown)
+            finding.verdict = Verdict::pass;
+    }
+    finding.work = must_be_filed(job, triple);
+    return finding;
+}
+
+Explanation explain_flat(const Job& job, const Triple& triple, length::Unit unit) {
+    Explanation explanation{"the flat covers the set screw's point", {}};
+    if (triple.pilot->has_flat == false) {
+        explanation.have = "the shank has no flat";
+    } else if (triple.tried == Tried::slides_and_holds) {
+        explanation.have = "tried: slides and holds";
+    } else if (!triple.body->retention) {
+        explanation.have = "not recorded how the body holds its pilot";
+    } else if (const auto at = places(job, triple)) {
+        explanation.have = "flat from " + say(at->flat_start, unit) + " to " +
+                           say(at->flat_end, unit) + ", point from " + say(at->point_start, unit) +
+                           " to " + say(at->point_end, unit) + ", from the end of the shank";
+    } else {
+        explanation.have = "flat or set screw not measured";
+    }
+    return explanation;
+}
+
+void add_flat_work(const Job& job, const Triple& triple, std::vector<std::string>& work) {
+    if (!must_be_filed(job, triple))
+        return;
+    work.emplace_back(triple.pilot->has_flat == false ? "file a flat on the pilot shank"
+                                                      : "file the flat longer, to the set screw");
+}
+
+} // namespace match

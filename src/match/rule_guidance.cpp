@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/rules.hpp"
+#include "match/say.hpp"
+
+namespace match {
+
+using length::Length;
+using length::Range;
+
+namespace {
+
+Shortfall short_by(const Range& have, const Range& need) {
+    return {(need.lo - have.hi).nm(), std::max<std::int64_t>(1, need.lo.nm())};
+}
+
+// have >= need over all values of both.
+Finding compared(const Range& have, const Range& need) {
+    Finding finding{Rule::guidance, at_least(have - need, Length()), {}, false};
+    if (finding.verdict == Verdict::fail)
+        finding.shortfall = short_by(have, need);
+    return finding;
+}
+
+Finding harder(const Finding& a, const Finding& b) {
+    Finding finding = a;
+    finding.verdict = worse(a.verdict, b.verdict);
+    finding.shortfall = std::max(a.shortfall, b.shortfall);
+    return finding;
+}
+
+const Finding k_unknown{Rule::guidance, Verdict::unknown, {}, false};
+
+// The part is thicker than the counterbore is deep.
+Finding through_part(const Range& thick, Length depth) {
+    return compared(thick, length::exactly(depth + Length::from_nm(1)));
+}
+
+// Rounded up, so that a nanometre is not given away.
+Length share_of(Length whole, std::int64_t thousandths) {
+    return Length::from_nm((whole.nm() * thousandths + 999) / 1000);
+}
+
+Finding guided(const Job& job, const Triple& triple, const Range& thick) {
+    if (triple.lacks_pilot())
+        return {Rule::guidance, Verdict::pass, {}, false};
+    const auto pilot = triple.pilot_dia();
+    const auto nose = triple.pilot_length();
+    if (!pilot)
+        return k_unknown;
+    const auto share = job.shop->practice.guidance_share;
+    const Range need{share_of(pilot->lo, share), share_of(pilot->hi, share)};
+    const Finding in_part = compared(thick, need);
+    return harder(in_part, nose ? compared(*nose, need) : k_unknown);
+}
+
+Finding room_below(const Triple& triple, const Range& blind, Length depth) {
+    if (triple.lacks_pilot())
+        return compared(blind, length::exactly(depth + Length::from_nm(1)));
+    const auto nose = triple.pilot_length();
+    return nose ? compared(blind, *nose + depth) : k_unknown;
+}
+
+} // namespace
+
+Finding judge_guidance(const Job& job, const Triple& triple) {
+    const auto& question = *job.question;
+    if (!job.depth)
+        return k_unknown;
+    Finding finding{Rule::guidance, Verdict::pass, {}, false};
+    if (question.thick) {
+        finding = harder(finding, through_part(*question.thick, *job.depth));
+        finding = harder(finding, guided(job, triple, *question.thick));
+    }
+    if (question.blind)
+        finding = harder(finding, room_below(triple, *question.blind, *job.depth));
+    return finding;
+}
+
+Explanation explain_guidance(const Job& job, const Triple& triple, length::Unit unit) {
+    const auto& question = *job.question;
+    Explanation explanation;
+    const auto depth = job.depth ? say(*job.depth, unit) : std::string("a depth not known");
+    if (question.thick) {
+        explanation.need =
+            "part thicker than " + depth + ", half a pilot diameter in the hole first";
+        explanation.have = "part " + say(*question.thick, unit);
+    }
+    if (question.blind) {
+        if (!explanation.need.empty())
+            explanation.need += "; ";
+        explanation.need += "room for the pilot below " + depth;
+        if (!explanation.have.empty())
+            explanation.have += ", ";
+        explanation.have += "hole " + say(*question.blind, unit) + " deep";
+    }
+    if (triple.has_pilot())
+        explanation.have += ", pilot length " + say(triple.pilot_length(), unit);
+    return explanation;
+}
+
+} // namespace match
