@@ -34,10 +34,16 @@ struct Reason {
     std::string have;
 };
 
+// Where the pilot of an answer is.
+enum class Seat { integral, in_this_body, free, in_other_body, none };
+
 struct Answer {
     AnswerKind kind = AnswerKind::ready;
     std::int64_t body = 0;
     std::optional<std::int64_t> pilot; // absent: integral, to be made, or none
+    Seat seat = Seat::none;
+    length::MaybeRange pilot_dia;      // of the part that runs in the hole
+    std::string pilot_place;           // of a free pilot
     int other_pilots = 0;              // further pilots that would do in this body
     std::optional<trade::Drill> drill; // absent: hole given as measured, or none suits
     length::MaybeRange hole;           // as drilled or measured
@@ -51,7 +57,19 @@ struct Answer {
     std::string place;
 };
 
+// The tool that the job wants, whether or not the shop has it.
+struct Wanted {
+    length::MaybeRange cutter;               // smallest that takes the head, to the largest
+    std::optional<length::Length> published; // counterbore by the tables
+    std::string published_source;
+    std::optional<trade::Drill> drill; // the preferred one; absent: hole as measured
+    length::MaybeRange hole;
+    length::MaybeRange pilot; // runs in that hole
+    std::optional<length::Length> depth;
+};
+
 struct Report {
+    Wanted wanted;
     std::vector<Answer> answers;                       // in order
     std::array<std::int64_t, k_answer_kinds> counts{}; // bodies by answer, or pairs
 };

@@ -6,6 +6,7 @@
 
 #include "match/best.hpp"
 #include "match/notes.hpp"
+#include "match/wanted.hpp"
 #include "trade/text.hpp"
 
 namespace match {
@@ -58,6 +59,10 @@ Answer spell_out(const Job& job, const Found& found, length::Unit unit) {
     answer.body = triple.body->number;
     if (triple.pilot)
         answer.pilot = triple.pilot->number;
+    answer.seat = seat_of(triple);
+    answer.pilot_dia = triple.pilot_dia();
+    if (answer.seat == Seat::free)
+        answer.pilot_place = triple.pilot->place;
     answer.other_pilots = found.other_pilots;
     if (triple.hole) {
         answer.drill = triple.hole->drill;
@@ -65,9 +70,8 @@ Answer spell_out(const Job& job, const Found& found, length::Unit unit) {
     }
     answer.counterbore = trade::range_of(triple.body->cut_dia);
     answer.size = size_of(job, triple);
-    const auto pilot = triple.pilot_dia();
-    if (pilot && triple.hole)
-        answer.running_clearance = triple.hole->hole - *pilot;
+    if (answer.pilot_dia && triple.hole)
+        answer.running_clearance = triple.hole->hole - *answer.pilot_dia;
     answer.depth = job.depth;
     answer.rules = reasons_of(job, judged, unit);
     answer.work = work_of(job, judged);
@@ -83,6 +87,7 @@ Report match(const Question& question, const Shop& shop, const trade::Rack& rack
     const Job job = make_job(question, shop);
     const Tools tools = load_tools(rack);
     Report report;
+    report.wanted = wanted_for(job);
     std::size_t closest = 0;
     for (const auto& found : find_all(job, tools, pairs)) {
         const auto kind = *found.ranked.judged.kind;

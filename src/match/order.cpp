@@ -12,12 +12,18 @@ namespace match {
 
 namespace {
 
-int seat_of(const Triple& triple) {
-    if (!triple.pilot)
-        return trade::taken_as_integral(*triple.body) ? 0 : 1;
-    if (!triple.pilots_home)
+int seat_rank(Seat seat) {
+    switch (seat) {
+    case Seat::integral:
+    case Seat::in_this_body:
+        return 0;
+    case Seat::free:
+    case Seat::none:
         return 1;
-    return triple.pilots_home == triple.body ? 0 : 2;
+    case Seat::in_other_body:
+        return 2;
+    }
+    return 2;
 }
 
 std::int64_t closeness_of(const Triple& triple) {
@@ -44,6 +50,14 @@ auto rest(const OrderKey& key) {
 
 } // namespace
 
+Seat seat_of(const Triple& triple) {
+    if (!triple.pilot)
+        return trade::taken_as_integral(*triple.body) ? Seat::integral : Seat::none;
+    if (!triple.pilots_home)
+        return Seat::free;
+    return triple.pilots_home == triple.body ? Seat::in_this_body : Seat::in_other_body;
+}
+
 std::optional<SizeClass> size_of(const Job& job, const Triple& triple) {
     if (!job.sizes || !triple.body->cut_dia)
         return std::nullopt;
@@ -58,7 +72,7 @@ OrderKey order_key(const Job& job, const Judged& judged) {
     if (key.kind == AnswerKind::closest)
         key.shortfall = judged.shortfall;
     key.size = size ? static_cast<int>(*size) : 4;
-    key.seat = seat_of(triple);
+    key.seat = seat_rank(seat_of(triple));
     key.published = triple.hole ? static_cast<int>(triple.hole->published) : 4;
     key.closeness = closeness_of(triple);
     key.condition = condition_of(triple);

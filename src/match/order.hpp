@@ -30,6 +30,8 @@ struct OrderKey {
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
 
+[[nodiscard]] Seat seat_of(const Triple& triple);
+
 // Size class of the triple's cutter; empty when it or the head is unknown, or it is too large.
 [[nodiscard]] std::optional<SizeClass> size_of(const Job& job, const Triple& triple);
 
