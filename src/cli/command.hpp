@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// What a command is to the program. A command file declares its options without touching anything
+// (the declare step) and names the function that does the work (the run step):
+//
+//     struct Options { std::string screw; };
+//     error::ExitCode run(const Options& options, Context& context) { ... }
+//
+//     void declare_match(CLI::App& app, Plan& plan) {
+//         Options& options = chosen<Options>(app, plan, run);
+//         app.add_option("SCREW", options.screw, "the screw, for instance \"M8 socket head cap\"")
+//             ->required();
+//     }
+//
+// A command with verbs (`work add`) calls `chosen` for each verb's subcommand instead. Lengths are
+// declared as strings and read in the run step: what a bare number means depends on the catalogue.
+// `add_command` in CMakeLists.txt puts the command in the table.
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <memory>
+#include <string_view>
+#include <vector>
+
+#include "cli/context.hpp"
+#include "error/error.hpp"
+
+namespace cli {
+
+// What the command line asks for, set while it is parsed.
+struct Plan {
+    std::function<error::ExitCode(Context&)> run;
+};
+
+// Makes `run` the plan when `app` is the (sub)command on the command line. The options live as
+// long as `app`.
+template <class Options>
+Options& chosen(CLI::App& app, Plan& plan,
+                error::ExitCode (*run)(const Options& options, Context& context)) {
+    auto options = std::make_shared<Options>();
+    app.callback([options, run, &plan] {
+        plan.run = [options, run](Context& context) { return run(*options, context); };
+    });
+    return *options;
+}
+
+// One row of the table of commands that the build generates.
+struct Command {
+    std::string_view name;
+    std::string_view about; // one line for the listing
+    std::string_view group; // the task it belongs to
+    void (*declare)(CLI::App& app, Plan& plan);
+};
+
+// In the order of the listing.
+[[nodiscard]] const std::vector<Command>& all_commands();
+
+} // namespace cli

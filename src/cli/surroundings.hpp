@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// What the program takes from the process around it: where the catalogue is, and what it prints
+// to. Read once, so that a test can give its own.
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+namespace cli {
+
+struct Surroundings {
+    std::string file;       // COUNTERPART_FILE
+    std::string data_home;  // XDG_DATA_HOME
+    std::string home;       // HOME
+    bool colour = false;    // standard output is a terminal that nobody asked to be plain
+    std::size_t width = 80; // columns to print in
+};
+
+[[nodiscard]] Surroundings surroundings_of_process();
+
+// Where the catalogue is when the command line names none. Throws error::UsageError when the
+// surroundings do not say.
+[[nodiscard]] std::filesystem::path usual_file(const Surroundings& surroundings);
+
+} // namespace cli
