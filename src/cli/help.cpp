@@ -107,7 +107,7 @@ std::string full_name(const CLI::App& app) {
 
 std::string HelpFormatter::make_help(const CLI::App* app, std::string /*name*/,
                                      CLI::AppFormatMode /*mode*/) const {
-    std::string text = usage(*app);
+    std::string text = usage(*app) + '\n';
     for (const std::string& line : present::wrapped(app->get_description(), width_))
         text += line + '\n';
     text += commands_text(*app, width_);
@@ -115,6 +115,8 @@ std::string HelpFormatter::make_help(const CLI::App* app, std::string /*name*/,
     if (!positionals.empty())
         text += "\nWhat it takes:\n" + positionals;
     text += "\nOptions:\n" + options_text(*app, false, width_);
+    if (!app->get_footer().empty())
+        text += '\n';
     for (const std::string& line : present::wrapped(app->get_footer(), width_))
         text += line + '\n';
     if (app->get_parent() == nullptr)
