@@ -43,10 +43,20 @@ inline constexpr std::int64_t k_nm_per_inch = 25'400'000;
 inline constexpr std::int64_t k_nm_per_mm = 1'000'000;
 
 // Whole sixty-fourths, hundred-thousandths and thousandths of an inch, micrometres and millimetres.
-constexpr Length sixty_fourths(std::int64_t n) { return Length::from_nm(n * (k_nm_per_inch / 64)); }
-constexpr Length inches_e5(std::int64_t n) { return Length::from_nm(n * (k_nm_per_inch / 100'000)); }
-constexpr Length thousandths(std::int64_t n) { return Length::from_nm(n * (k_nm_per_inch / 1'000)); }
-constexpr Length micrometres(std::int64_t n) { return Length::from_nm(n * 1'000); }
-constexpr Length millimetres(std::int64_t n) { return Length::from_nm(n * k_nm_per_mm); }
+constexpr Length sixty_fourths(std::int64_t n) {
+    return Length::from_nm(n * (k_nm_per_inch / 64));
+}
+constexpr Length inches_e5(std::int64_t n) {
+    return Length::from_nm(n * (k_nm_per_inch / 100'000));
+}
+constexpr Length thousandths(std::int64_t n) {
+    return Length::from_nm(n * (k_nm_per_inch / 1'000));
+}
+constexpr Length micrometres(std::int64_t n) {
+    return Length::from_nm(n * 1'000);
+}
+constexpr Length millimetres(std::int64_t n) {
+    return Length::from_nm(n * k_nm_per_mm);
+}
 
 } // namespace length

@@ -21,13 +21,23 @@ struct Range {
 
 using MaybeRange = std::optional<Range>;
 
-constexpr Range exactly(Length value) { return {value, value}; }
+constexpr Range exactly(Length value) {
+    return {value, value};
+}
 
-constexpr Range spanning(Length a, Length b) { return {std::min(a, b), std::max(a, b)}; }
+constexpr Range spanning(Length a, Length b) {
+    return {std::min(a, b), std::max(a, b)};
+}
 
 // Every difference a - b that the two ranges allow.
-constexpr Range operator-(const Range& a, const Range& b) { return {a.lo - b.hi, a.hi - b.lo}; }
-constexpr Range operator+(const Range& a, const Range& b) { return {a.lo + b.lo, a.hi + b.hi}; }
-constexpr Range operator+(const Range& a, Length b) { return {a.lo + b, a.hi + b}; }
+constexpr Range operator-(const Range& a, const Range& b) {
+    return {a.lo - b.hi, a.hi - b.lo};
+}
+constexpr Range operator+(const Range& a, const Range& b) {
+    return {a.lo + b.lo, a.hi + b.hi};
+}
+constexpr Range operator+(const Range& a, Length b) {
+    return {a.lo + b, a.hi + b};
+}
 
 } // namespace length
