@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The report of a match as JSON, format 1; described in docs/json.md.
+#pragma once
+
+#include "match/answer.hpp"
+#include "present/json.hpp"
+
+namespace present {
+
+[[nodiscard]] Json match_json(const match::Report& report, const trade::Screw& screw);
+
+} // namespace present
