@@ -24,7 +24,7 @@ struct Case {
     const trade::Body* home = nullptr;
 
     template <class Judge>
-    match::Finding judge(Judge judge) {
+    match::Finding judge(Judge by_rule) {
         if (hole)
             question.hole = {match::HoleKind::measured, "", {}, *hole, false};
         const auto job = match::make_job(question, shop);
@@ -32,7 +32,7 @@ struct Case {
         for (const auto& candidate : job.holes)
             if (hole || candidate.published == match::Published::close)
                 close = &candidate;
-        return judge(job, {&body, with_pilot ? &pilot : nullptr, close, tried, home});
+        return by_rule(job, {&body, with_pilot ? &pilot : nullptr, close, tried, home});
     }
 };
 
