@@ -12,7 +12,7 @@ namespace {
 Json drill_json(const std::optional<trade::Drill>& drill) {
     if (!drill)
         return nullptr;
-    return {{"name", drill->name}, {"diameter_mm", in_mm(drill->diameter)}};
+    return {{"name", drill->name}, {"diameter_mm", length_mm(drill->diameter)}};
 }
 
 Json rule_json(const match::Reason& reason) {
@@ -31,25 +31,25 @@ Json answer_json(const match::Answer& answer) {
             {"pilot", answer.pilot ? Json(*answer.pilot) : Json(nullptr)},
             {"other_pilots", answer.other_pilots},
             {"drill", drill_json(answer.drill)},
-            {"hole_mm", in_mm(answer.hole)},
-            {"counterbore_mm", in_mm(answer.counterbore)},
+            {"hole_mm", range_mm(answer.hole)},
+            {"counterbore_mm", range_mm(answer.counterbore)},
             {"size", answer.size ? Json(match::to_text(*answer.size)) : Json(nullptr)},
-            {"running_clearance_mm", in_mm(answer.running_clearance)},
-            {"depth_mm", in_mm(answer.depth)},
+            {"running_clearance_mm", range_mm(answer.running_clearance)},
+            {"depth_mm", length_mm(answer.depth)},
             {"rules", rules},
             {"work", answer.work},
             {"notes", answer.notes},
-            {"place", or_null(answer.place)}};
+            {"place", text_json(answer.place)}};
 }
 
 Json wanted_json(const match::Wanted& wanted) {
-    return {{"counterbore_mm", in_mm(wanted.cutter)},
-            {"published_mm", in_mm(wanted.published)},
-            {"published_source", or_null(wanted.published_source)},
+    return {{"counterbore_mm", range_mm(wanted.cutter)},
+            {"published_mm", length_mm(wanted.published)},
+            {"published_source", text_json(wanted.published_source)},
             {"drill", drill_json(wanted.drill)},
-            {"hole_mm", in_mm(wanted.hole)},
-            {"pilot_mm", in_mm(wanted.pilot)},
-            {"depth_mm", in_mm(wanted.depth)}};
+            {"hole_mm", range_mm(wanted.hole)},
+            {"pilot_mm", range_mm(wanted.pilot)},
+            {"depth_mm", length_mm(wanted.depth)}};
 }
 
 } // namespace

@@ -8,24 +8,24 @@ namespace present {
 namespace {
 
 Json origin_json(const trade::Origin& origin) {
-    return {{"source", or_null(origin.source)}, {"confidence", or_null(origin.confidence)}};
+    return {{"source", text_json(origin.source)}, {"confidence", text_json(origin.confidence)}};
 }
 
 Json head_json(const trade::Head& head) {
     return {{"series", head.series},
             {"pitches", head.pitches},
-            {"head_mm", in_mm(head.head_dia)},
-            {"head_min_derived", or_null(head.head_min_note)},
-            {"head_height_mm", in_mm(head.head_height_max)},
+            {"head_mm", range_mm(head.head_dia)},
+            {"head_min_derived", text_json(head.head_min_note)},
+            {"head_height_mm", length_mm(head.head_height_max)},
             {"drive", head.drive},
-            {"drive_size", or_null(head.drive_size)},
+            {"drive_size", text_json(head.drive_size)},
             {"origin", origin_json(head.origin)}};
 }
 
 Json hole_json(const std::optional<trade::Clearance::Hole>& hole) {
     if (!hole)
         return nullptr;
-    return {{"name", hole->drill}, {"diameter_mm", in_mm(hole->diameter)}};
+    return {{"name", hole->drill}, {"diameter_mm", length_mm(hole->diameter)}};
 }
 
 Json tap_json(const std::optional<trade::TapDrill>& tap) {
@@ -33,16 +33,16 @@ Json tap_json(const std::optional<trade::TapDrill>& tap) {
         return nullptr;
     return {{"pitch", tap->pitch},
             {"name", tap->drill},
-            {"diameter_mm", in_mm(tap->diameter)},
+            {"diameter_mm", length_mm(tap->diameter)},
             {"origin", origin_json(tap->origin)}};
 }
 
 Json counterbore_json(const trade::Counterbore& row) {
     return {{"rule", row.rule},
             {"kind", row.kind},
-            {"diameter_mm", in_mm(row.diameter)},
-            {"name", or_null(row.name)},
-            {"depth_addition_mm", in_mm(row.depth_addition)},
+            {"diameter_mm", length_mm(row.diameter)},
+            {"name", text_json(row.name)},
+            {"depth_addition_mm", length_mm(row.depth_addition)},
             {"origin", origin_json(row.origin)}};
 }
 
@@ -58,18 +58,18 @@ Json list_of(const Rows& rows, Convert convert) {
 
 Json screw_json(const trade::Screw& screw) {
     return {{"name", screw.name},
-            {"form", or_null(screw.form)},
-            {"series", or_null(screw.series)},
+            {"form", text_json(screw.form)},
+            {"series", text_json(screw.series)},
             {"series_said", screw.series_said},
             {"size", screw.size ? Json(screw.size->text) : Json(nullptr)},
-            {"pitch", or_null(screw.pitch)},
-            {"screw_mm", in_mm(screw.screw_dia)},
-            {"head_mm", in_mm(screw.head_dia)},
+            {"pitch", text_json(screw.pitch)},
+            {"screw_mm", range_mm(screw.screw_dia)},
+            {"head_mm", range_mm(screw.head_dia)},
             {"head_measured", screw.head_measured},
-            {"head_height_mm", in_mm(screw.head_height)},
-            {"drive", or_null(screw.drive)},
-            {"drive_size", or_null(screw.drive_size)},
-            {"fillet_mm", in_mm(screw.fillet_dia)},
+            {"head_height_mm", range_mm(screw.head_height)},
+            {"drive", text_json(screw.drive)},
+            {"drive_size", text_json(screw.drive_size)},
+            {"fillet_mm", length_mm(screw.fillet_dia)},
             {"close", hole_json(screw.close)},
             {"normal", hole_json(screw.normal)},
             {"loose", hole_json(screw.loose)},
