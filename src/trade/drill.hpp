@@ -13,12 +13,12 @@
 
 namespace trade {
 
-enum class DrillKind { fraction, number, letter, metric };  // in the order equal drills are taken
+enum class DrillKind { fraction, number, letter, metric }; // in the order equal drills are taken
 
 struct Drill {
-    std::string name;  // `9/32`, `#7`, `F`, `7 mm`
+    std::string name; // `9/32`, `#7`, `F`, `7 mm`
     DrillKind kind = DrillKind::fraction;
-    length::Length diameter;  // nominal
+    length::Length diameter; // nominal
 
     bool operator==(const Drill&) const = default;
 };
@@ -26,17 +26,18 @@ struct Drill {
 // One row of the oversize table: by how much a drill of this diameter cuts over its nominal.
 struct Oversize {
     length::Length drill;
-    length::Length least;  // average minimum
+    length::Length least; // average minimum
     length::Length mean;
-    length::Length most;   // average maximum
+    length::Length most; // average maximum
 };
 
 // Interpolated linearly between the rows (rounded to the nanometre), flat outside them.
 // Rows ascend by drill; at least one.
 [[nodiscard]] Oversize oversize_at(const std::vector<Oversize>& rows, length::Length drill);
 
-// Inch-index drill name to canonical spelling: `#7`, `no 7`, `f`, `9/32`, `7mm` -> `7 mm`. Does not
-// look the drill up. Empty when the text is no drill name.
+// A drill's name in canonical spelling: `#7`, `no 7` -> `#7`, `f` -> `F`, `9/32 in` -> `9/32`,
+// `1 in` -> `1`, `7mm` -> `7 mm`. Does not look the drill up. Empty when the text is no drill name:
+// decimals of an inch, and numbers that say neither # nor a unit.
 [[nodiscard]] std::string canonical_drill_name(std::string_view text);
 
 } // namespace trade

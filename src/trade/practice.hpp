@@ -7,6 +7,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "length/length.hpp"
@@ -34,31 +35,31 @@ struct Practice {
     // 2 pilot in the hole
     length::Length running_least;
     length::Length running_most;
-    GoodClearance good_to_eighth;       // holes to 1/8
-    GoodClearance good_to_quarter;      // to 1/4
-    GoodClearance good_to_half;         // to 1/2
+    GoodClearance good_to_eighth;  // holes to 1/8
+    GoodClearance good_to_quarter; // to 1/4
+    GoodClearance good_to_half;    // to 1/2
     GoodClearance good_over_half;
     // 3 drill
-    std::int64_t loose_share = 0;       // loose hole over a screw without a clearance row: share
-    length::Length loose_over;          // ... or this, whichever is greater
-    std::string drill_indexes;          // owned, comma separated; empty: by the catalogue's unit
+    std::int64_t loose_share = 0; // loose hole over a screw without a clearance row: share
+    length::Length loose_over;    // ... or this, whichever is greater
+    std::string drill_indexes;    // owned, comma separated; empty: by the catalogue's unit
     // 4 pilot shank in the bore
     length::Length slip_least;
     length::Length slip_most;
     length::Length good_slip_least;
     length::Length good_slip_most;
     // 5 set screw on the flat
-    std::int64_t set_screw_point_share = 0;  // point diameter as a share of the major diameter
+    std::int64_t set_screw_point_share = 0; // point diameter as a share of the major diameter
     // 7 depth
     length::Length below_flush;
     length::Length spotface_depth;
     // 8 room and guidance
-    std::int64_t guidance_share = 0;    // of the pilot diameter in the hole before the teeth touch
+    std::int64_t guidance_share = 0; // of the pilot diameter in the hole before the teeth touch
     // answers
-    std::int64_t closest_share = 0;     // largest shortfall that is still listed
+    std::int64_t closest_share = 0; // largest shortfall that is still listed
     // how a value is known: limits around it
     length::Length mark_cutter_under, mark_cutter_over;
-    length::Length mark_metric_cutter_wear;  // under nominal; over it: z9 of ISO 286-2
+    length::Length mark_metric_cutter_wear; // under nominal; over it: z9 of ISO 286-2
     length::Length mark_pilot_under, mark_pilot_over;
     length::Length mark_shank_under, mark_shank_over;
     length::Length mark_bore_under, mark_bore_over;
@@ -69,15 +70,21 @@ struct Practice {
 
 // A row as listed and edited.
 struct PracticeRow {
-    std::string name;    // with spaces: `head clearance`
-    std::string value;   // as written: `.005 in`, `95 %`, `fraction, number, letter`
-    std::string about;   // one line
-    std::string source;  // or `common practice`
-    bool own = false;    // the shop's value, not the default
+    std::string name;   // with spaces: `head clearance`
+    std::string value;  // as written: `.005 in`, `95 %`, `fraction, number, letter`
+    std::string about;  // one line
+    std::string source; // or `common practice`
+    bool own = false;   // the shop's value, not the default
 };
 
 // Reads rows into the struct. Throws error::BadData naming the row for an unknown name, a value of
 // the wrong kind, or a name that is missing.
+// Where a name comes twice, the shop's own row counts.
 [[nodiscard]] Practice read_practice(const std::vector<PracticeRow>& rows);
+
+// A value for a row as it is kept and shown: lengths with their unit (`.005 in`, `1/64 in`,
+// `0.08 mm`), shares with one decimal at most (`12.5 %`), good clearances `.001 to .003 in`, drill
+// indexes `fraction, number, letter`. Throws error::BadData saying what would do.
+std::string check_practice_value(std::string_view name, std::string_view text);
 
 } // namespace trade

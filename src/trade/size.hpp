@@ -4,6 +4,8 @@
 // Screw sizes: number sizes, inches, metric and BA.
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -15,8 +17,8 @@ enum class SizeSystem { number, inch, metric, ba };
 
 struct ScrewSize {
     SizeSystem system = SizeSystem::inch;
-    std::string text;         // canonical, the key of the tables: `#10`, `5/16`, `1-1/4`, `M8`, `2BA`
-    length::Length diameter;  // basic major diameter (number sizes: .060 + .013 n, ASME B1.1)
+    std::string text; // canonical, the key of the tables: `#10`, `5/16`, `1-1/4`, `M8`, `2BA`
+    length::Length diameter; // basic major diameter (number sizes: .060 + .013 n, ASME B1.1)
 
     bool operator==(const ScrewSize&) const = default;
 };
@@ -24,6 +26,27 @@ struct ScrewSize {
 // Reads `#10`, `5/16`, `5/16 in`, `1 1/4`, `M8`, `2BA`, a bare 0 to 12 as a number size.
 // A pitch is not part of it. Throws error::BadData.
 [[nodiscard]] ScrewSize parse_size(std::string_view text);
+
+// A size with its pitch, as it stands in a SCREW text.
+struct Thread {
+    ScrewSize size;
+    std::string pitch; // threads per inch or millimetres, plain: `18`, `1.25`; empty: not said
+    // Written as a bare whole number: a number size, or so many inches.
+    std::optional<std::int64_t> bare;
+
+    bool operator==(const Thread&) const = default;
+};
+
+// Reads `5/16-18`, `1-1/4-7`, `1 1/4`, `10-24`, `#10-32`, `M8x1.25`, `m8 x 1.25`, `2BA`, `1-8`.
+// A bare whole number is a number size if it is 0 to 12 or its pitch is 24 or more, else inches.
+// Throws error::BadData.
+[[nodiscard]] Thread parse_thread(std::string_view text);
+
+// So many whole inches: what a bare whole number means where it is no number size. None over 6 in.
+[[nodiscard]] std::optional<ScrewSize> inch_size(std::int64_t whole_inches);
+
+// A pitch in its plain spelling: `1.250` -> `1.25`, `.5` -> `0.5`. Empty if it is no number.
+[[nodiscard]] std::string canonical_pitch(std::string_view text);
 
 // Reads a set screw's size as it is recorded on a body, with or without pitch (`#8-32`, `M5`,
 // `M5x0.8`), to its basic major diameter. Throws error::BadData.

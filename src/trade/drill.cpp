@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "trade/drill.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <stdexcept>
+
+#include "error/error.hpp"
+#include "length/parse.hpp"
+#include "length/print.hpp"
+#include "trade/text.hpp"
+
+namespace trade {
+
+using length::Length;
+
+namespace {
+
+constexpr int k_last_number_drill = 97;
+
+// From a to b, `part` of `whole` of the way, to the nearest nanometre, half away from zero. Parts
+// are under 10^9 and differences under 10^8: the product fits.
+Length between(Length a, Length b, Length part, Length whole) {
+    const auto product = (b - a).nm() * part.nm();
+    const auto half = (product < 0 ? -whole.nm() : whole.nm()) / 2;
+    return a + Length::from_nm((product + half) / whole.nm());
+}
+
+std::string_view after_mark(std::string_view text) {
+    for (const std::string_view mark : {"#", "number", "no.", "no"})
+        if (text.substr(0, mark.size()) == mark)
+            return trimmed(text.substr(mark.size()));
+    return {};
+}
+
+std::string number_drill(std::string_view folded_text) {
+    const auto digits = after_mark(folded_text);
+    int number = 0;
+    const auto* end = digits.data() + digits.size();
+    const auto read = std::from_chars(digits.data(), end, number);
+    if (digits.empty() || read.ec != std::errc() || read.ptr != end)
+        return {};
+    return number >= 1 && number <= k_last_number_drill ? fmt::format("#{}", number) : "";
+}
+
+std::string letter_drill(std::string_view folded_text) {
+    constexpr std::string_view k_word = "letter ";
+    if (folded_text.substr(0, k_word.size()) == k_word)
+        folded_text.remove_prefix(k_word.size());
+    if (folded_text.size() != 1 || folded_text[0] < 'a' || folded_text[0] > 'z')
+        return {};
+    return {static_cast<char>(folded_text[0] - 'a' + 'A')};
+}
+
+} // namespace
+
+Oversize oversize_at(const std::vector<Oversize>& rows, Length drill) {
+    if (rows.empty())
+        throw std::invalid_argument("oversize: no rows");
+    const auto above = std::find_if(rows.begin(), rows.end(),
+                                    [&](const Oversize& row) { return drill <= row.drill; });
+    if (above == rows.begin() || above == rows.end()) {
+        const auto& row = above == rows.end() ? rows.back() : rows.front();
+        return {drill, row.least, row.mean, row.most};
+    }
+    const auto& lower = *(above - 1);
+    const auto part = drill - lower.drill;
+    const auto whole = above->drill - lower.drill;
+    return {drill, between(lower.least, above->least, part, whole),
+            between(lower.mean, above->mean, part, whole),
+            between(lower.most, above->most, part, whole)};
+}
+
+std::string canonical_drill_name(std::string_view text) {
+    const auto name = folded(text);
+    if (auto number = number_drill(name); !number.empty())
+        return number;
+    if (auto letter = letter_drill(name); !letter.empty())
+        return letter;
+    try {
+        const auto size = length::parse_length(name, length::Unit::inch);
+        if (size.unit == length::Unit::millimetre)
+            return length::with_unit(size.value, length::Unit::millimetre);
+        const bool plain_number = name.find('.') != std::string::npos;
+        return size.fraction || (size.unit_said && !plain_number) ? length::as_fraction(size.value)
+                                                                  : "";
+    } catch (const error::BadData&) {
+        return {};
+    }
+}
+
+} // namespace trade
