@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `screw`: what the tables say of a screw, with where each figure is from.
+#include "cli/command.hpp"
+#include "present/screw_json.hpp"
+#include "present/screw_text.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+struct Options {
+    std::string screw;
+    std::string series;
+    bool json = false;
+};
+
+error::ExitCode run(const Options& options, Context& context) {
+    const auto screw =
+        trade::resolve_screw(options.screw, options.series, context.tables(), context.own_screws());
+    if (options.json)
+        context.out() << present::json_text(present::screw_json(screw));
+    else
+        context.out() << present::screw_text(screw, context.unit(), context.style(),
+                                             context.width());
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_screw(CLI::App& app, Plan& plan) {
+    Options& o = chosen<Options>(app, plan, run);
+    app.add_option("SCREW", o.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"")
+        ->required();
+    app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
+    app.add_flag("--json", o.json, "for programs");
+    app.footer("Works without a catalogue; with one, the shop's own screws come first.");
+}
+
+} // namespace cli::commands
