@@ -41,7 +41,6 @@ class Reader {
   private:
     // The rest of a row up to and with its line end.
     void read_row() {
-        ++row_;
         std::vector<std::string> cells;
         bool more = true;
         while (more && !stopped_) {
@@ -58,8 +57,11 @@ class Reader {
             return;
         if (at_ < end_)
             end_line();
-        if (!stopped_)
-            keep(std::move(cells));
+        if (stopped_)
+            return;
+        keep(std::move(cells));
+        ++row_;
+        column_ = 1;
     }
 
     void end_line() {
@@ -136,11 +138,10 @@ class Reader {
     void complain_of_byte(std::size_t at) {
         const auto byte = static_cast<unsigned char>(text_[at]);
         if (byte == 0)
-            stop({std::max<std::size_t>(row_, 1), std::max<std::size_t>(column_, 1),
-                  fmt::format("a NUL byte at byte {} of the file", at), "",
+            stop({row_, column_, fmt::format("a NUL byte at byte {} of the file", at), "",
                   "save the file as plain CSV in UTF-8"});
         else
-            stop({std::max<std::size_t>(row_, 1), std::max<std::size_t>(column_, 1),
+            stop({row_, column_,
                   fmt::format("not UTF-8 at byte {} of the file (0x{:02x})", at, byte), "",
                   "save the file as CSV in UTF-8"});
     }
@@ -153,8 +154,8 @@ class Reader {
     std::string_view text_;
     std::size_t at_ = 0;
     std::size_t end_ = 0; // of what can be read
-    std::size_t row_ = 0;
-    std::size_t column_ = 0;
+    std::size_t row_ = 1; // where at_ is
+    std::size_t column_ = 1;
     bool stopped_ = false;
     CsvFile file_;
 };

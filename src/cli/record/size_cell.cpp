@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Units and limits are added by trying: the result must read back to the same figures.
+#include "cli/record/size_cell.hpp"
+
+#include <algorithm>
+
+#include "cli/record/date_cell.hpp"
+#include "error/error.hpp"
+#include "length/print.hpp"
+#include "trade/text.hpp"
+
+namespace cli::record {
+
+namespace {
+
+bool same(const length::Reading& a, const length::Reading& b) {
+    return a.nominal.value == b.nominal.value && a.limits == b.limits;
+}
+
+// In the unit that takes it exactly.
+std::string limit_text(length::Length limit) {
+    constexpr std::int64_t k_inch_grid = length::k_nm_per_inch / 100'000;
+    const bool inch = limit.nm() % k_inch_grid == 0;
+    return length::with_unit(limit, inch ? length::Unit::inch : length::Unit::millimetre);
+}
+
+} // namespace
+
+std::string with_stored_unit(std::string_view text, const Reading& reading) {
+    std::string written(trade::trimmed(text));
+    const length::Reading meant = length::parse_reading(written, reading.bare);
+    if (reading.bare == reading.stored)
+        return written;
+    const auto reads_the_same = [&](const std::string& candidate) {
+        return same(length::parse_reading(candidate, reading.stored), meant);
+    };
+    if (reads_the_same(written))
+        return written;
+    const std::string unit = reading.bare == length::Unit::inch ? " in" : " mm";
+    // After the value where limits follow it, else at the end.
+    const std::size_t limits = std::min(
+        {written.find('+'), written.find("\xC2\xB1"), written.find(" -"), written.find("no")});
+    std::string with_unit = written;
+    if (limits == std::string::npos)
+        with_unit += unit;
+    else
+        with_unit = std::string(trade::trimmed(written.substr(0, limits))) + unit + ' ' +
+                    written.substr(limits);
+    if (reads_the_same(with_unit))
+        return with_unit;
+    throw error::BadData("not clear in which unit: '" + written + "'",
+                         "write in or mm after each number");
+}
+
+trade::Dimension read_size(std::string_view text, trade::How how, trade::Feature feature,
+                           const Reading& reading) {
+    refuse_date(text, SizeKind::length);
+    return trade::read_dimension(with_stored_unit(text, reading), how, feature, reading.stored,
+                                 *reading.practice);
+}
+
+std::string size_with_limits(const trade::Dimension& dimension, length::Unit stored) {
+    if (dimension.how == trade::How::unstated)
+        return dimension.text;
+    const length::Reading written = length::parse_reading(dimension.text, stored);
+    if (written.limits)
+        return dimension.text;
+    const length::Length over = dimension.range.hi - written.nominal.value;
+    const length::Length under = written.nominal.value - dimension.range.lo;
+    const length::Length none;
+    if (over < none || under < none || under >= written.nominal.value)
+        return "go " + limit_text(dimension.range.lo) + " no-go " + limit_text(dimension.range.hi);
+    if (over == under)
+        return dimension.text + " +-" + limit_text(over);
+    return dimension.text + " +" + limit_text(over) + " -" + limit_text(under);
+}
+
+} // namespace cli::record
