@@ -12,6 +12,10 @@ Json length_mm(length::Length value) {
     return length::as_mm(value);
 }
 
+Json length_mm(const std::optional<length::Length>& value) {
+    return value ? length_mm(*value) : Json(nullptr);
+}
+
 Json range_mm(const length::MaybeRange& range) {
     if (!range)
         return nullptr;

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 
 #include "length/range.hpp"
@@ -18,6 +19,7 @@ using Json = nlohmann::ordered_json;
 // [lo, hi], or null.
 [[nodiscard]] Json range_mm(const length::MaybeRange& range);
 [[nodiscard]] Json length_mm(length::Length value);
+[[nodiscard]] Json length_mm(const std::optional<length::Length>& value); // or null
 
 // {"text": as written, "how": .., "range_mm": [lo, hi]}, or null.
 [[nodiscard]] Json dimension_json(const trade::MaybeDimension& dimension);
