@@ -1,0 +1,277 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Reading goes in three steps: words that say nothing (screw, head, series) are dropped from the
+// text and from the phrases alike; known phrases are taken, longest first; what is left must be one
+// size. So `socket head cap screw #10-32` and `#10-32 socket cap` are the same.
+#include "trade/screw_words.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <iterator>
+
+#include "error/error.hpp"
+#include "trade/text.hpp"
+
+namespace trade {
+
+namespace {
+
+constexpr std::array<std::string_view, 8> k_say_nothing{"screw", "screws",  "head",  "heads",
+                                                        "bolt",  "pattern", "bolts", "series"};
+// Say something only where a series of the form goes by them.
+constexpr std::array<std::string_view, 3> k_say_little{"cap", "machine", "slotted"};
+// Name a pitch that must be there as a number too.
+constexpr std::array<std::string_view, 6> k_thread_series{"unc", "unf",    "unef",
+                                                          "uns", "coarse", "fine"};
+constexpr std::array<std::string_view, 12> k_size_words{
+    "in", "in.", "inch", "inches", "mm", "no", "no.", "number", "tpi", "ba", "m", "x"};
+
+template <typename List>
+bool contains(const List& list, std::string_view word) {
+    return std::find(list.begin(), list.end(), word) != list.end();
+}
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+bool is_whole(std::string_view text) {
+    return !text.empty() && std::all_of(text.begin(), text.end(), is_digit);
+}
+
+// Whether a token can be part of a size.
+bool like_size(std::string_view token) {
+    if (contains(k_size_words, token))
+        return true;
+    if ((token[0] == 'm' || token[0] == 'x') && token.size() > 1)
+        return is_digit(token[1]);
+    return is_digit(token[0]) || std::string_view("#\".-").find(token[0]) != std::string_view::npos;
+}
+
+// Lower case words without commas, multiplication signs and the words that say nothing. `2 BA` is
+// one word, so that BA is not taken for a series.
+std::vector<std::string> tokens_of(std::string_view text) {
+    std::string plain;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool times = text.substr(i, 2) == "\xC3\x97";
+        plain += times ? 'x' : text[i] == ',' ? ' ' : text[i];
+        if (times)
+            ++i;
+    }
+    std::vector<std::string> tokens;
+    for (auto& token : split(folded(plain), ' ')) {
+        if (contains(k_say_nothing, token))
+            continue;
+        if (token == "ba" && !tokens.empty() && is_whole(tokens.back())) {
+            tokens.back() += token;
+        } else {
+            tokens.push_back(std::move(token));
+        }
+    }
+    return tokens;
+}
+
+std::string phrase_of(const std::vector<std::string>& tokens, std::size_t from, std::size_t to) {
+    return fmt::format("{}", fmt::join(tokens.begin() + static_cast<std::ptrdiff_t>(from),
+                                       tokens.begin() + static_cast<std::ptrdiff_t>(to), " "));
+}
+
+std::string phrase_of(std::string_view text) {
+    const auto tokens = tokens_of(text);
+    return phrase_of(tokens, 0, tokens.size());
+}
+
+std::vector<std::string> in_both(const std::vector<std::string>& a,
+                                 const std::vector<std::string>& b) {
+    std::vector<std::string> both;
+    std::copy_if(a.begin(), a.end(), std::back_inserter(both),
+                 [&](const std::string& name) { return contains(b, name); });
+    return both;
+}
+
+} // namespace
+
+std::string joined(const std::vector<std::string>& names) {
+    return fmt::format("{}", fmt::join(names, ", "));
+}
+
+// The phrases of one text, and the tokens that none of them takes.
+struct ScrewWords::Found {
+    struct Named {
+        std::string words;
+        std::vector<std::string> series;
+    };
+    std::vector<std::string> forms;
+    std::vector<Named> named;
+    std::vector<std::string> left;
+    bool left_together = true; // the tokens left stand side by side
+};
+
+ScrewWords::ScrewWords(const Tables& tables) : series_(tables.series()) {
+    for (const auto& series : series_) {
+        phrases_.push_back({phrase_of(series.name), {}, series.name});
+        for (const auto& word : series.words) {
+            auto words = phrase_of(word);
+            if (words != phrases_.back().words || phrases_.back().series != series.name)
+                phrases_.push_back({std::move(words), {}, series.name});
+        }
+    }
+    for (const auto& word : tables.form_words())
+        phrases_.push_back({phrase_of(word.word), word.form, {}});
+    std::erase_if(phrases_, [](const Phrase& phrase) { return phrase.words.empty(); });
+}
+
+const Series* ScrewWords::find(std::string_view name) const {
+    const auto found = std::find_if(series_.begin(), series_.end(),
+                                    [&](const Series& series) { return series.name == name; });
+    return found == series_.end() ? nullptr : &*found;
+}
+
+std::string ScrewWords::form_of(const std::vector<std::string>& names) const {
+    std::string form;
+    for (const auto& name : names) {
+        const auto* series = find(name);
+        if (!series || (!form.empty() && series->form != form))
+            return {};
+        form = series->form;
+    }
+    return form;
+}
+
+std::string ScrewWords::forms_text() const {
+    std::vector<std::string> forms;
+    for (const auto& series : series_)
+        if (!contains(forms, series.form))
+            forms.push_back(series.form);
+    return joined(forms);
+}
+
+std::string ScrewWords::known_text() const {
+    std::vector<std::string> names;
+    for (const auto& series : series_)
+        names.push_back(series.name);
+    return fmt::format("forms: {}; series: {}", forms_text(), joined(names));
+}
+
+// `ISO 4762 (socket head cap), ...`
+std::string ScrewWords::with_forms(const std::vector<std::string>& names) const {
+    std::vector<std::string> texts;
+    for (const auto& name : names)
+        texts.push_back(fmt::format("{} ({})", name, find(name)->form));
+    return joined(texts);
+}
+
+// Adds what `words` names; false if it names nothing. A form goes before a series.
+bool ScrewWords::names(std::string_view words, Found& found) const {
+    Found::Named named{std::string(words), {}};
+    for (const auto& phrase : phrases_) {
+        if (phrase.words != words)
+            continue;
+        if (phrase.series.empty()) {
+            if (!contains(found.forms, phrase.form))
+                found.forms.push_back(phrase.form);
+            return true;
+        }
+        if (!contains(named.series, phrase.series))
+            named.series.push_back(phrase.series);
+    }
+    if (named.series.empty())
+        return false;
+    found.named.push_back(std::move(named));
+    return true;
+}
+
+ScrewWords::Found ScrewWords::find_phrases(std::string_view text) const {
+    const auto tokens = tokens_of(text);
+    Found found;
+    std::size_t last_left = 0;
+    for (std::size_t at = 0; at < tokens.size();) {
+        auto end = tokens.size();
+        while (end > at && !names(phrase_of(tokens, at, end), found))
+            --end;
+        if (end == at) {
+            if (!found.left.empty() && last_left + 1 != at)
+                found.left_together = false;
+            found.left.push_back(tokens[at]);
+            last_left = at;
+        }
+        at = std::max(end, at + 1);
+    }
+    return found;
+}
+
+// The series that every word allows. Words that say little count only where they fit.
+std::vector<std::string> ScrewWords::narrowed(const Found& found, std::string_view form) const {
+    std::vector<std::string> result;
+    for (const bool little : {false, true}) {
+        for (const auto& named : found.named) {
+            if (contains(k_say_little, named.words) != little)
+                continue;
+            auto allowed = named.series;
+            std::erase_if(allowed, [&](const std::string& name) {
+                return !form.empty() && find(name)->form != form;
+            });
+            if (!result.empty())
+                allowed = in_both(result, allowed);
+            if (!allowed.empty())
+                result = std::move(allowed);
+            else if (!little)
+                throw error::BadData(
+                    fmt::format("screw: a series that does not go with the rest: '{}'",
+                                named.words),
+                    "it names " + with_forms(named.series));
+        }
+    }
+    return result;
+}
+
+std::vector<std::string> ScrewWords::read_series(std::string_view text,
+                                                 std::string_view form) const {
+    const auto found = find_phrases(text);
+    auto result = narrowed(found, form);
+    if (result.empty() || !found.left.empty())
+        throw error::BadData(fmt::format("series: not known: '{}'", text), known_text());
+    return result;
+}
+
+AskedScrew ScrewWords::read(std::string_view text) const {
+    auto found = find_phrases(text);
+    if (found.forms.size() > 1)
+        throw error::BadData(fmt::format("screw: {} forms of head ({}): '{}'", found.forms.size(),
+                                         joined(found.forms), text),
+                             "one form: " + forms_text());
+    AskedScrew asked;
+    if (!found.forms.empty())
+        asked.form = found.forms.front();
+    asked.series = narrowed(found, asked.form);
+
+    auto& left = found.left;
+    const auto by_name = std::find_if(left.begin(), left.end(), [](const std::string& token) {
+        return contains(k_thread_series, token);
+    });
+    const std::string thread_series = by_name == left.end() ? "" : *by_name;
+    std::erase_if(left, [](const std::string& token) {
+        return contains(k_say_little, token) || contains(k_thread_series, token);
+    });
+    for (const auto& token : left)
+        if (!like_size(token))
+            throw error::BadData(fmt::format("screw: not a word that is known: '{}'", token),
+                                 known_text());
+    if (left.empty())
+        throw error::BadData(fmt::format("screw: no size: '{}'", text),
+                             "a size first: #10-32, 5/16-18, M8, 2BA, then the form");
+    if (!found.left_together)
+        throw error::BadData(fmt::format("screw: a size in two places: '{}'", text),
+                             "write size and pitch together: 5/16-18");
+    asked.thread = parse_thread(phrase_of(left, 0, left.size()));
+    if (!thread_series.empty() && asked.thread.pitch.empty())
+        throw error::BadData(fmt::format("screw: no pitch beside '{}'", thread_series),
+                             "write the pitch as a number: 5/16-18, M8x1.25");
+    return asked;
+}
+
+} // namespace trade
