@@ -3,8 +3,6 @@
 
 #include "match/best.hpp"
 
-#include <algorithm>
-
 #include "match/rules.hpp"
 
 namespace match {
@@ -40,6 +38,17 @@ std::optional<Ranked> over_holes(const Job& job, Triple triple) {
     return best;
 }
 
+bool would_do(const Ranked& ranked) {
+    return *ranked.judged.kind <= AnswerKind::measure_first;
+}
+
+// What the body by itself comes to, before any pilot or hole; these can only make it worse.
+std::optional<AnswerKind> alone(const Job& job, const trade::Body& body) {
+    return judge(job, {&body, nullptr, nullptr, {}, nullptr}).kind;
+}
+
+} // namespace
+
 Triple with_pilot(const Tools& tools, const trade::Body& body, const trade::Pilot& pilot) {
     Triple triple{&body, &pilot, nullptr, {}, nullptr};
     if (const auto it = tools.tried.find({pilot.number, body.number}); it != tools.tried.end())
@@ -49,38 +58,26 @@ Triple with_pilot(const Tools& tools, const trade::Body& body, const trade::Pilo
     return triple;
 }
 
-bool would_do(const Ranked& ranked) {
-    return *ranked.judged.kind <= AnswerKind::measure_first;
-}
-
-} // namespace
-
-const trade::Body* Tools::body(std::int64_t number) const {
-    const auto it = std::lower_bound(
-        bodies.begin(), bodies.end(), number,
-        [](const trade::Body& body, std::int64_t wanted) { return body.number < wanted; });
-    return it != bodies.end() && it->number == number ? &*it : nullptr;
-}
-
-Tools load_tools(const trade::Rack& rack) {
-    Tools tools{rack.bodies(), rack.pilots(), {}};
-    for (const auto& trial : rack.trials())
-        tools.tried[{trial.pilot, trial.body}] = trial.how;
-    return tools;
-}
-
 std::vector<Ranked> pairs_of(const Job& job, const Tools& tools,
                              const std::vector<const trade::Pilot*>& pilots,
                              const trade::Body& body) {
     std::vector<Ranked> pairs;
     if (!trade::may_take_pilot(body)) {
-        if (auto alone = over_holes(job, {&body, nullptr, nullptr, {}, nullptr}))
-            pairs.push_back(*alone);
+        if (auto own = over_holes(job, {&body, nullptr, nullptr, {}, nullptr}))
+            pairs.push_back(*own);
         return pairs;
     }
-    for (const auto* pilot : pilots)
-        if (auto pair = over_holes(job, with_pilot(tools, body, *pilot)))
+    const auto at_best = alone(job, body);
+    if (!at_best)
+        return pairs;
+    for (const auto* pilot : pilots) {
+        const auto triple = with_pilot(tools, body, *pilot);
+        const bool fits = judge_slip(job, triple).verdict != Verdict::fail;
+        if (!fits && *at_best == AnswerKind::closest)
+            continue; // a second failure
+        if (auto pair = over_holes(job, triple))
             pairs.push_back(*pair);
+    }
     return pairs;
 }
 
@@ -97,7 +94,7 @@ BestOfBody best_of(const Job& job, const Tools& tools,
         result.other_pilots = would - 1;
         return result;
     }
-    if (!trade::may_take_pilot(body))
+    if (!trade::may_take_pilot(body) || !alone(job, body))
         return result;
     const auto pilotless = over_holes(job, {&body, nullptr, nullptr, {}, nullptr});
     const bool only_closest = pilotless && *pilotless->judged.kind == AnswerKind::closest;

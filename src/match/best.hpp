@@ -4,26 +4,17 @@
 // The best triple of a body, over its pilots and the holes.
 #pragma once
 
-#include <cstdint>
-#include <map>
 #include <optional>
-#include <utility>
 #include <vector>
 
 #include "match/order.hpp"
+#include "match/tools.hpp"
 
 namespace match {
 
-// The tools of a catalogue, found by number.
-struct Tools {
-    std::vector<trade::Body> bodies;
-    std::vector<trade::Pilot> pilots;
-    std::map<std::pair<std::int64_t, std::int64_t>, trade::Tried> tried; // by pilot, body
-
-    [[nodiscard]] const trade::Body* body(std::int64_t number) const;
-};
-
-[[nodiscard]] Tools load_tools(const trade::Rack& rack);
+// A pilot in a body, with where it is and how it was tried; no hole yet.
+[[nodiscard]] Triple with_pilot(const Tools& tools, const trade::Body& body,
+                                const trade::Pilot& pilot);
 
 struct Ranked {
     Judged judged;

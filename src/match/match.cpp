@@ -84,8 +84,12 @@ Answer spell_out(const Job& job, const Found& found, length::Unit unit) {
 
 Report match(const Question& question, const Shop& shop, const trade::Rack& rack, length::Unit unit,
              std::size_t most, bool pairs) {
+    return match(question, shop, load_tools(rack), unit, most, pairs);
+}
+
+Report match(const Question& question, const Shop& shop, const Tools& tools, length::Unit unit,
+             std::size_t most, bool pairs) {
     const Job job = make_job(question, shop);
-    const Tools tools = load_tools(rack);
     Report report;
     report.wanted = wanted_for(job);
     std::size_t closest = 0;
