@@ -20,6 +20,7 @@ namespace trade {
 struct Origin {
     std::string source;      // the publication or chart
     std::string confidence;  // two sources, one source, memory, derived, common practice
+    std::string note = {};   // what else bears on the row, such as a value from memory
 };
 
 // A series of heads: one standard's dimensions for one form.
@@ -91,6 +92,7 @@ struct TapDrill {
     std::string drill;  // its name
     length::Length diameter;
     Origin origin;
+    std::string thread = {}; // UNC, UNF, BSW, BA, ...: several threads can share size and pitch
 };
 
 class Tables {
