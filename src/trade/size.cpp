@@ -112,7 +112,8 @@ std::optional<Thread> metric_thread(Reader& reader) {
     if (!diameter || *diameter > k_largest_metric)
         return std::nullopt;
     Thread thread;
-    thread.size = {SizeSystem::metric, "M" + length::to_text(*diameter, length::Unit::millimetre),
+    thread.size = {SizeSystem::metric,
+                   fmt::format("M{}", length::to_text(*diameter, length::Unit::millimetre)),
                    *diameter};
     reader.skip_blanks();
     if (reader.take("x") || reader.take("\xC3\x97") || reader.take("-")) {
