@@ -85,8 +85,8 @@ std::vector<std::string> usual_sizes() {
     for (int n = 1; n <= 64; ++n)
         sizes.push_back(length::as_fraction(length::sixty_fourths(n * 4)));
     for (int tenths = 10; tenths <= 50; ++tenths)
-        sizes.push_back(
-            "M" + length::to_text(length::micrometres(tenths * 100), length::Unit::millimetre));
+        sizes.push_back(fmt::format(
+            "M{}", length::to_text(length::micrometres(tenths * 100), length::Unit::millimetre)));
     for (int mm = 6; mm <= 64; ++mm)
         sizes.push_back(fmt::format("M{}", mm));
     for (int number = 0; number <= 16; ++number)
