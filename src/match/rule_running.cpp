@@ -67,12 +67,12 @@ Explanation explain_running(const Job& job, const Triple& triple, length::Unit u
     const auto pilot = triple.pilot_dia();
     std::string have = "pilot " + say(pilot, unit);
     if (!triple.hole)
-        return {usable + " in a hole for this screw", have + ": no drill on hand suits"};
+        return {usable + ", in a hole for this screw", have + ": no drill on hand suits"};
     if (pilot)
         have = say(triple.hole->hole - *pilot, unit) + " (" + have + ")";
     if (!triple.pilot && triple.body->pilot_kind == trade::PilotKind::unknown)
         have += "; not recorded whether the pilot is integral";
-    return {usable + " in a hole of " + say(triple.hole->hole, unit), have};
+    return {usable + ", hole " + say(triple.hole->hole, unit), have};
 }
 
 } // namespace match

@@ -11,22 +11,14 @@ using length::Length;
 
 namespace {
 
-bool starts_with(const std::string& text, std::string_view start) {
-    return text.compare(0, start.size(), start) == 0;
-}
-
 bool is_metric(const trade::Screw& screw) {
     return screw.size && screw.size->system == trade::SizeSystem::metric;
 }
 
 const trade::Counterbore* published_row(const trade::Screw& screw) {
-    for (const auto& row : screw.counterbores) {
-        const bool wanted = is_metric(screw)
-                                ? starts_with(row.rule, "DIN 974") && row.kind == "recommended"
-                                : row.kind == "recommended" || row.kind == "spotface";
-        if (wanted)
+    for (const auto& row : screw.counterbores)
+        if (row.kind == "recommended" || row.kind == "spotface")
             return &row;
-    }
     return nullptr;
 }
 
