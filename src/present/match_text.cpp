@@ -155,14 +155,15 @@ std::string reasons_text(const Answer& answer, const MatchLayout& layout) {
     return "\n" + table.text(layout.width, layout.style);
 }
 
-std::string counts_text(const match::Report& report) {
+std::string counts_text(const match::Report& report, bool pairs) {
     std::vector<std::string> parts;
     for (std::size_t i = 0; i < match::k_answer_kinds; ++i)
         if (report.counts[i] > 0)
             parts.push_back(
                 fmt::format("{} {}", report.counts[i], match::to_text(static_cast<AnswerKind>(i))));
-    return parts.empty() ? "No body in the catalogue comes near.\n"
-                         : fmt::format("Bodies: {}.\n", fmt::join(parts, ", "));
+    return parts.empty()
+               ? "No body in the catalogue comes near.\n"
+               : fmt::format("{}: {}.\n", pairs ? "Pairs" : "Bodies", fmt::join(parts, ", "));
 }
 
 bool usable(const match::Report& report) {
@@ -192,7 +193,7 @@ std::string match_text(const match::Report& report, const trade::Screw& screw,
             text += reasons_text(report.answers.front(), layout);
         text += others_text(report, layout) + "\n";
     }
-    return text + counts_text(report) + wanted_text(report, layout);
+    return text + counts_text(report, layout.pairs) + wanted_text(report, layout);
 }
 
 } // namespace present

@@ -18,6 +18,7 @@ struct MatchLayout {
     std::size_t width = 80;
     bool every_other = false; // all the other answers rather than the first few
     bool reasons = false;     // every rule of the best answer
+    bool pairs = false;       // the answers are pairs, not bodies
 };
 
 [[nodiscard]] std::string match_text(const match::Report& report, const trade::Screw& screw,

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // `match`: the main question. Which body, which pilot, which drill, for this screw.
+#include <set>
+
 #include "cli/command.hpp"
-#include "match/answer.hpp"
+#include "match/tools.hpp"
 #include "present/csv.hpp"
 #include "present/match_csv.hpp"
 #include "present/match_json.hpp"
@@ -96,6 +98,26 @@ match::Question question_of(const Options& options, const Reader& reader) {
     return question;
 }
 
+// A set that no tool is in is a slip of the pen, not an empty answer.
+void check_set(const std::string& set, const match::Tools& tools) {
+    if (set.empty())
+        return;
+    std::set<std::string> known;
+    for (const auto& body : tools.bodies)
+        known.insert(body.set);
+    for (const auto& pilot : tools.pilots)
+        known.insert(pilot.set);
+    known.erase("");
+    for (const auto& name : known)
+        if (trade::folded(name) == trade::folded(set))
+            return;
+    std::string names;
+    for (const auto& name : known)
+        names += (names.empty() ? "" : ", ") + name;
+    throw error::NoSuchRecord("no tool is in the set: '" + set + "'",
+                              names.empty() ? "no tool has a set" : "sets: " + names);
+}
+
 void print(const Options& options, const match::Report& report, const trade::Screw& screw,
            Context& context) {
     if (options.json) {
@@ -103,9 +125,9 @@ void print(const Options& options, const match::Report& report, const trade::Scr
     } else if (options.csv) {
         context.out() << present::match_csv(report, context.unit());
     } else {
-        context.out() << present::match_text(
-            report, screw,
-            {context.unit(), context.style(), context.width(), options.all, options.reasons});
+        context.out() << present::match_text(report, screw,
+                                             {context.unit(), context.style(), context.width(),
+                                              options.all, options.reasons, options.pairs});
     }
 }
 
@@ -115,7 +137,9 @@ error::ExitCode run(const Options& options, Context& context) {
     const auto question = question_of(options, reader);
     const auto shop =
         match::make_shop(context.tables(), reader.practice, context.catalogue().unit());
-    const auto report = match::match(question, shop, context.rack(), context.unit(),
+    const auto tools = match::load_tools(context.rack());
+    check_set(options.set, tools);
+    const auto report = match::match(question, shop, tools, context.unit(),
                                      options.all ? 0 : k_usual_answers, options.pairs);
     print(options, report, question.screw, context);
     const auto usable = report.counts[static_cast<std::size_t>(match::AnswerKind::ready)] +
