@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "cli/make_request.hpp"
+
+#include "store/lists.hpp"
+
+namespace cli {
+
+namespace {
+
+std::vector<store::HouseScrew> screws_of(const MakeRequest& request, Context& context) {
+    if (request.screws.empty()) {
+        auto house = store::house(context.catalogue());
+        if (house.empty())
+            throw error::NoSuchRecord("the house list is empty",
+                                      "add screws with `counterpart house add`, or name them with "
+                                      "--for");
+        for (auto& row : house)
+            if (!request.hole.empty())
+                row.hole = request.hole;
+        return house;
+    }
+    std::vector<store::HouseScrew> screws;
+    for (const auto& screw : request.screws)
+        screws.push_back({screw, request.hole, {}});
+    return screws;
+}
+
+make::Wish wish_for(const store::HouseScrew& row, const std::vector<trade::OwnScrew>& own,
+                    const trade::Practice& practice, Context& context) {
+    make::Wish wish{row.screw + (row.hole.empty() ? "" : ", hole " + row.hole), {}};
+    wish.question.screw = trade::resolve_screw(row.screw, "", context.tables(), own);
+    wish.question.below = practice.below_flush;
+    if (!row.hole.empty())
+        wish.question.hole = match::parse_hole(row.hole, wish.question.screw, context.tables(),
+                                               practice, context.catalogue().unit());
+    return wish;
+}
+
+} // namespace
+
+make::MakeList make_list_for(const MakeRequest& request, Context& context) {
+    const auto practice = context.practice();
+    const auto own = context.own_screws();
+    std::vector<make::Wish> wishes;
+    for (const auto& row : screws_of(request, context))
+        wishes.push_back(wish_for(row, own, practice, context));
+    const auto shop = match::make_shop(context.tables(), practice, context.catalogue().unit());
+    return make::make_list(wishes, shop, context.rack(), context.unit(), request.options);
+}
+
+} // namespace cli

@@ -1,0 +1,235 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The make-list over random racks: what it claims holds once the pieces are made, at both ends of
+// their limits, and no piece is one too many.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <random>
+#include <set>
+
+#include "make/list.hpp"
+#include "store/reference.hpp"
+
+using length::inches_e5;
+using length::Length;
+using length::Range;
+using match::AnswerKind;
+
+namespace {
+
+class ListRack : public trade::Rack {
+  public:
+    std::vector<trade::Body> body_list;
+    std::vector<trade::Pilot> pilot_list;
+    std::vector<trade::Trial> trial_list;
+
+    [[nodiscard]] std::vector<trade::Body> bodies() const override { return body_list; }
+    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return pilot_list; }
+    [[nodiscard]] std::vector<trade::Trial> trials() const override { return trial_list; }
+};
+
+struct Shop {
+    store::Reference tables;
+    match::Shop shop =
+        match::make_shop(tables, trade::read_practice(tables.practice()), length::Unit::inch);
+};
+
+const Shop& the_shop() {
+    static const Shop shop;
+    return shop;
+}
+
+make::Wish wish_for(const std::string& screw) {
+    const auto& shop = the_shop();
+    make::Wish wish{screw, {}};
+    wish.question.screw = trade::resolve_screw(screw, "", shop.tables, {});
+    wish.question.below = shop.shop.practice.below_flush;
+    return wish;
+}
+
+const std::vector<std::string>& sizes() {
+    static const std::vector<std::string> names{
+        "#6-32 shcs",  "#8-32 shcs",       "#10-24 shcs",     "#10-32 shcs 1936",
+        "1/4-20 shcs", "1/4-20 fillister", "5/16-18 shcs",    "5/16-18 shcs 1936",
+        "3/8-16 shcs", "3/8-16 low head",  "7/16-14 shcs",    "7/16-14 shcs 1936",
+        "1/2-13 shcs", "1/2-13 fillister", "1/4-20 shoulder", "M6 shcs",
+        "M8 shcs",     "5/16 button head", "M10 shcs",        "1/4-20 hex cap"};
+    return names;
+}
+
+trade::Dimension read_as(Length value, Length within) {
+    return {"", trade::How::micrometer, {value - within, value + within}};
+}
+
+// Bodies that lack their pilots: cutters of shop sizes, bores of a few sizes as they measure.
+ListRack random_rack(std::mt19937_64& random) {
+    const auto pick = [&random](int n) {
+        return static_cast<int>(random() % static_cast<unsigned>(n));
+    };
+    const std::vector<std::int64_t> bores{9375, 12500, 18750, 25000};
+    ListRack rack;
+    const int count = 1 + pick(12);
+    for (int i = 1; i <= count; ++i) {
+        trade::Body body;
+        body.number = i;
+        body.kind = trade::BodyKind::counterbore;
+        body.pilot_kind = trade::PilotKind::removable;
+        body.cut_dia = read_as(length::sixty_fourths(16 + pick(40)), inches_e5(20));
+        const Length bore = inches_e5(bores[static_cast<std::size_t>(pick(4))] + 10 * pick(30));
+        // One in six is only calipered, too coarse for limits.
+        body.bore = read_as(bore, pick(6) == 0 ? inches_e5(150) : inches_e5(20));
+        body.retention = trade::Retention::set_screw;
+        rack.body_list.push_back(body);
+    }
+    return rack;
+}
+
+std::vector<make::Wish> random_wishes(std::mt19937_64& random) {
+    std::vector<make::Wish> wishes;
+    for (const auto& size : sizes())
+        if (random() % 2 == 0)
+            wishes.push_back(wish_for(size));
+    return wishes;
+}
+
+make::MakeList list_of(const std::vector<make::Wish>& wishes, const ListRack& rack) {
+    return make::make_list(wishes, the_shop().shop, rack, length::Unit::inch, {});
+}
+
+// The rack once a piece was made to these sizes, measured, and slid and held where it belongs.
+void add_made(ListRack& rack, const make::Piece& piece, Length pilot_dia, Length shank_dia) {
+    const auto within = the_shop().shop.practice.micrometer_within;
+    trade::Pilot pilot;
+    pilot.number = 1000 + piece.item;
+    pilot.pilot_dia = read_as(pilot_dia, within);
+    pilot.shank_dia = read_as(shank_dia, within);
+    rack.pilot_list.push_back(pilot);
+    for (const auto& body : piece.bodies)
+        rack.trial_list.push_back({pilot.number, body.number, trade::Tried::slides_and_holds});
+}
+
+const make::Wish& wish_named(const std::vector<make::Wish>& wishes, const std::string& screw) {
+    return *std::find_if(wishes.begin(), wishes.end(),
+                         [&screw](const make::Wish& wish) { return wish.screw == screw; });
+}
+
+// Ready in this very body.
+bool ready_in(const make::Wish& wish, const ListRack& rack, std::int64_t body) {
+    ListRack one = rack;
+    std::erase_if(one.body_list, [body](const trade::Body& b) { return b.number != body; });
+    const auto report =
+        match::match(wish.question, the_shop().shop, one, length::Unit::inch, 1, false);
+    return !report.answers.empty() && report.answers[0].kind == AnswerKind::ready;
+}
+
+std::set<std::string> met_with(const std::vector<make::Wish>& wishes, const ListRack& rack) {
+    std::set<std::string> met;
+    for (const auto& wish : wishes) {
+        const auto report =
+            match::match(wish.question, the_shop().shop, rack, length::Unit::inch, 1, false);
+        if (report.counts[0] + report.counts[1] > 0)
+            met.insert(wish.screw);
+    }
+    return met;
+}
+
+Length shank_of(const make::Piece& piece, bool high) {
+    if (piece.shank)
+        return high ? piece.shank->hi : piece.shank->lo;
+    return piece.bodies.front().bore->range.lo - inches_e5(60); // fitted by trying
+}
+
+} // namespace
+
+TEST_CASE("whatever a piece claims to serve is ready at both ends of its limits") {
+    std::mt19937_64 random(11);
+    int claims = 0;
+    for (int round = 0; round < 150; ++round) {
+        const auto wishes = random_wishes(random);
+        const auto rack = random_rack(random);
+        for (const auto& piece : list_of(wishes, rack).pieces)
+            for (const bool high : {false, true}) {
+                ListRack made = rack;
+                add_made(made, piece, high ? piece.pilot.hi : piece.pilot.lo,
+                         shank_of(piece, high));
+                for (const auto& served : piece.serves) {
+                    CAPTURE(round);
+                    CAPTURE(served.screw);
+                    CHECK(ready_in(wish_named(wishes, served.screw), made, served.body));
+                    ++claims;
+                }
+            }
+    }
+    CHECK(claims > 1000);
+}
+
+TEST_CASE("limits hold by measurement alone, without a trial, where the piece gives them") {
+    std::mt19937_64 random(12);
+    int checked = 0;
+    for (int round = 0; round < 100; ++round) {
+        const auto wishes = random_wishes(random);
+        const auto rack = random_rack(random);
+        for (const auto& piece : list_of(wishes, rack).pieces) {
+            if (!piece.shank)
+                continue;
+            const auto& practice = the_shop().shop.practice;
+            for (const auto& body : piece.bodies) {
+                CHECK(body.bore->range.lo - (piece.shank->hi + practice.micrometer_within) >=
+                      practice.slip_least);
+                CHECK(body.bore->range.hi - (piece.shank->lo - practice.micrometer_within) <=
+                      practice.slip_most);
+                ++checked;
+            }
+        }
+    }
+    CHECK(checked > 100);
+}
+
+TEST_CASE("every piece is needed, and all together meet every screw that is not said to be unmet") {
+    std::mt19937_64 random(13);
+    for (int round = 0; round < 100; ++round) {
+        const auto wishes = random_wishes(random);
+        const auto rack = random_rack(random);
+        const auto list = list_of(wishes, rack);
+        CAPTURE(round);
+        CHECK(list.proven);
+        const auto with_all_but = [&](int left_out) {
+            ListRack made = rack;
+            for (const auto& piece : list.pieces)
+                if (piece.item != left_out)
+                    add_made(made, piece, piece.pilot.lo, shank_of(piece, false));
+            return met_with(wishes, made).size();
+        };
+        const auto all = with_all_but(0);
+        CHECK(all == wishes.size() - list.cannot.size() - list.settle_first.size());
+        for (const auto& piece : list.pieces)
+            CHECK(with_all_but(piece.item) < all);
+    }
+}
+
+TEST_CASE("a body whose bore is larger than the hole is never offered for it") {
+    std::mt19937_64 random(14);
+    for (int round = 0; round < 150; ++round) {
+        const auto rack = random_rack(random);
+        for (const auto& piece : list_of(random_wishes(random), rack).pieces)
+            for (const auto& served : piece.serves) {
+                const auto& body = rack.body_list[static_cast<std::size_t>(served.body - 1)];
+                CHECK(body.bore->range.hi <= served.hole.lo);
+            }
+    }
+}
+
+TEST_CASE("the list does not depend on the order of the house list") {
+    std::mt19937_64 random(15);
+    for (int round = 0; round < 30; ++round) {
+        auto wishes = random_wishes(random);
+        const auto rack = random_rack(random);
+        const auto before = list_of(wishes, rack);
+        std::reverse(wishes.begin(), wishes.end());
+        const auto after = list_of(wishes, rack);
+        CHECK(before.pieces.size() == after.pieces.size());
+        CHECK(before.cannot.size() == after.cannot.size());
+    }
+}
