@@ -3,6 +3,7 @@
 
 #include "cli/make_request.hpp"
 
+#include "error/error.hpp"
 #include "store/lists.hpp"
 
 namespace cli {
