@@ -1,0 +1,196 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The matcher against the oracle over random catalogues. COUNTERPART_ORACLE_SEED and
+// COUNTERPART_ORACLE_CASES choose others or more of them.
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <string>
+
+#include <fmt/format.h>
+
+#include "match/answer.hpp"
+#include "oracle/coverage.hpp"
+#include "oracle/describe.hpp"
+#include "oracle/oracle.hpp"
+#include "oracle/random_catalogue.hpp"
+
+namespace {
+
+using match::AnswerKind;
+using match::Verdict;
+using oracle::Form;
+using oracle::OracleAnswer;
+using oracle::OracleReport;
+using oracle::RandomCase;
+
+constexpr std::uint64_t k_seed = 20'260'101;
+constexpr std::uint64_t k_cases = 10'000;
+constexpr std::uint64_t k_pair_cases = 1'000;
+constexpr std::size_t k_closest_shown = 5;
+
+std::uint64_t from_environment(const char* name, std::uint64_t otherwise) {
+    const char* text = std::getenv(name);
+    return text == nullptr ? otherwise : std::strtoull(text, nullptr, 10);
+}
+
+std::uint64_t first_seed() {
+    return from_environment("COUNTERPART_ORACLE_SEED", k_seed);
+}
+
+OracleReport by_oracle(const RandomCase& one, Form form) {
+    return oracle::judge(one.question, one.shop, one.tools.bodies, one.tools.pilots,
+                         one.tools.trials, form);
+}
+
+// What is spelled out: of the closest, which come last, only the first few.
+std::vector<OracleAnswer> spelled_out(const OracleReport& report) {
+    std::vector<OracleAnswer> shown;
+    std::size_t closest = 0;
+    for (const OracleAnswer& answer : report.answers) {
+        if (answer.kind != AnswerKind::closest || ++closest <= k_closest_shown) {
+            shown.push_back(answer);
+        }
+    }
+    return shown;
+}
+
+OracleAnswer plain(const match::Answer& answer) {
+    OracleAnswer same;
+    same.kind = answer.kind;
+    same.body = answer.body;
+    same.pilot = answer.pilot;
+    same.other_pilots = answer.other_pilots;
+    if (answer.drill) {
+        same.drill = answer.drill->name;
+    }
+    same.size = answer.size;
+    for (const match::Reason& reason : answer.rules) {
+        same.rules.push_back({reason.rule, reason.result});
+    }
+    return same;
+}
+
+std::string tools_of(const RandomCase& one, const OracleAnswer& answer) {
+    std::string text;
+    for (const trade::Body& body : one.tools.bodies) {
+        if (body.number == answer.body) {
+            text += "\n  " + oracle::describe(body);
+        }
+    }
+    for (const trade::Pilot& pilot : one.tools.pilots) {
+        if (pilot.number == answer.pilot) {
+            text += "\n  " + oracle::describe(pilot);
+        }
+    }
+    for (const trade::Trial& trial : one.tools.trials) {
+        if (trial.body == answer.body && trial.pilot == answer.pilot) {
+            text += fmt::format("\n  tried: {}", trade::to_text(trial.how));
+        }
+    }
+    return text;
+}
+
+std::string side(const RandomCase& one, const char* who, const std::vector<OracleAnswer>& answers,
+                 std::size_t at) {
+    if (at >= answers.size()) {
+        return fmt::format("\n{}: nothing", who);
+    }
+    return fmt::format("\n{}: {}{}", who, oracle::describe(answers[at]),
+                       tools_of(one, answers[at]));
+}
+
+// Empty when both matchers say the same; else what they first differ in.
+std::string difference(const RandomCase& one, Form form, const OracleReport& expected) {
+    const oracle::ToolRack rack(one.tools);
+    const match::Report found =
+        match::match(one.question, one.shop, rack, one.unit, 0, form == Form::pairs);
+    std::vector<OracleAnswer> answers;
+    for (const match::Answer& answer : found.answers) {
+        answers.push_back(plain(answer));
+    }
+    const std::vector<OracleAnswer> shown = spelled_out(expected);
+    for (std::size_t i = 0; i < std::max(answers.size(), shown.size()); ++i) {
+        if (i >= answers.size() || i >= shown.size() || !(answers[i] == shown[i])) {
+            return fmt::format("answer {} of {}\n{}", i + 1, shown.size(),
+                               oracle::describe(one.question)) +
+                   side(one, "oracle", shown, i) + side(one, "match ", answers, i);
+        }
+    }
+    return found.counts == expected.counts ? "" : "the counts differ";
+}
+
+void compare(std::uint64_t cases, Form form, oracle::Coverage& coverage) {
+    const std::uint64_t seed = first_seed();
+    std::uint64_t different = 0;
+    for (std::uint64_t i = 0; i < cases; ++i) {
+        const RandomCase one = oracle::random_case(seed + i);
+        const OracleReport expected = by_oracle(one, form);
+        coverage.add(expected);
+        const std::string found = difference(one, form, expected);
+        if (!found.empty() && ++different <= 3) {
+            FAIL_CHECK(fmt::format("seed {}: {}", seed + i, found));
+        }
+    }
+    CHECK_MESSAGE(different == 0, different, " of ", cases, " cases differ");
+}
+
+// Every answer, size and verdict comes up; as a share of the cases, so that fewer may be run.
+void check_coverage(const oracle::Coverage& coverage, std::uint64_t cases) {
+    MESSAGE("what came up in ", cases, " cases:\n", coverage.table());
+    const auto least = static_cast<std::int64_t>(cases / 50);
+    for (const AnswerKind kind :
+         {AnswerKind::ready, AnswerKind::after_work, AnswerKind::measure_first,
+          AnswerKind::make_pilot, AnswerKind::closest}) {
+        CHECK_MESSAGE(coverage.answers(kind) >= least, oracle::word(kind));
+    }
+    for (const match::SizeClass size : {match::SizeClass::recommended, match::SizeClass::tool_size,
+                                        match::SizeClass::small, match::SizeClass::large}) {
+        CHECK_MESSAGE(coverage.sizes(size) >= least, oracle::word(size));
+    }
+    CHECK(coverage.not_listed() >= least);
+    for (const char* rule :
+         {"head in the counterbore", "pilot in the hole", "drill", "pilot shank in the bore",
+          "teeth reach the hole", "depth", "pilot has room and guidance", "shank in the spindle"}) {
+        for (const Verdict verdict : {Verdict::pass, Verdict::fail, Verdict::unknown}) {
+            CHECK_MESSAGE(coverage.verdicts(rule, verdict) >= least, rule, " ",
+                          oracle::word(verdict));
+        }
+    }
+    // A flat never fails: it can be filed. What is in hand is never unknown.
+    CHECK(coverage.verdicts("set screw on the flat", Verdict::pass) >= least);
+    CHECK(coverage.verdicts("set screw on the flat", Verdict::unknown) >= least);
+    CHECK(coverage.verdicts("set screw on the flat", Verdict::fail) == 0);
+    CHECK(coverage.verdicts("in hand", Verdict::pass) >= least);
+    CHECK(coverage.verdicts("in hand", Verdict::fail) >= least);
+    CHECK(coverage.verdicts("in hand", Verdict::unknown) == 0);
+}
+
+} // namespace
+
+TEST_CASE("the matcher gives the oracle's answers, in its order, with its counts") {
+    const std::uint64_t cases = from_environment("COUNTERPART_ORACLE_CASES", k_cases);
+    oracle::Coverage coverage;
+    compare(cases, Form::bodies, coverage);
+    check_coverage(coverage, cases);
+}
+
+TEST_CASE("every body and pilot together is judged as the oracle judges them") {
+    const std::uint64_t cases = from_environment("COUNTERPART_ORACLE_CASES", k_pair_cases);
+    oracle::Coverage coverage;
+    compare(cases, Form::pairs, coverage);
+    check_coverage(coverage, cases);
+}
+
+TEST_CASE("a seed always makes the same case") {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        const RandomCase one = oracle::random_case(seed);
+        const RandomCase again = oracle::random_case(seed);
+        CHECK(one.tools.bodies == again.tools.bodies);
+        CHECK(one.tools.pilots == again.tools.pilots);
+        CHECK(one.tools.trials == again.tools.trials);
+        CHECK(oracle::describe(one.question) == oracle::describe(again.question));
+    }
+}
