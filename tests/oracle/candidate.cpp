@@ -82,7 +82,7 @@ std::optional<AnswerKind> fold_without_pilot(const Context& context, const Tally
 
 int seat_of(const Triple& triple) {
     if (triple.pilot == nullptr) {
-        return is_integral(*triple.body) ? 0 : 3;
+        return is_integral(*triple.body) ? 0 : 1;
     }
     if (!triple.pilot->in_body) {
         return 1;
@@ -90,8 +90,9 @@ int seat_of(const Triple& triple) {
     return triple.pilot->in_body == triple.body->number ? 0 : 2;
 }
 
+// Nobody said: taken as fair.
 int rank_of(std::optional<trade::Condition> condition) {
-    return condition ? static_cast<int>(*condition) : k_last;
+    return static_cast<int>(condition.value_or(trade::Condition::fair));
 }
 
 int worse_condition(const Triple& triple) {

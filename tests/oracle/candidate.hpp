@@ -18,10 +18,10 @@ struct Candidate {
     match::AnswerKind kind = match::AnswerKind::ready;
     Fraction shortfall; // of a closest
     std::optional<match::SizeClass> size;
-    int seat = 0;      // in this body or integral, free, in another body, none
+    int seat = 0;      // in this body or integral, free or none, in another body
     int published = 0; // close, normal, loose, none of them
     std::optional<std::int64_t> closeness;
-    int condition = 0; // of the worse of the two; nobody said comes last
+    int condition = 0; // of the worse of the two
 };
 
 // Absent: not listed.

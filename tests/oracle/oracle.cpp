@@ -16,17 +16,18 @@ using match::Verdict;
 
 namespace {
 
-// The holes that a body with this nose is judged in: the one given, else every drill that the
-// screw and the nose allow, else none at all.
+// The holes that a triple is judged in: the one given, else every drill that the screw and what
+// runs in the hole allow, else none at all.
 std::vector<HoleChoice> holes_for(const Context& context, const Triple& triple) {
     if (context.question.hole.kind != HoleKind::chosen) {
         return {given_hole(context.question, context.shop)};
     }
+    const bool nothing_runs = !nose_of(triple);
     std::vector<HoleChoice> fit;
     for (const trade::Drill& drill : drills_for_screw(context.question, context.shop)) {
         Triple with_drill = triple;
         with_drill.hole = {drill, drilled(context.shop, drill)};
-        if (pilot_in_the_hole(context, with_drill).verdict != Verdict::fail) {
+        if (nothing_runs || pilot_in_the_hole(context, with_drill).verdict != Verdict::fail) {
             fit.push_back(with_drill.hole);
         }
     }
@@ -36,56 +37,14 @@ std::vector<HoleChoice> holes_for(const Context& context, const Triple& triple) 
     return fit;
 }
 
-// How a hole does for the body alone: nothing against it, something unknown, one failure, two.
-int cutter_rank(const Context& context, const Triple& triple) {
-    const Verdict head = head_in_the_counterbore(context, triple).verdict;
-    const Verdict teeth = teeth_reach_the_hole(context, triple).verdict;
-    if (head == Verdict::fail && teeth == Verdict::fail) {
-        return 3;
-    }
-    if (head == Verdict::fail || teeth == Verdict::fail) {
-        return 2;
-    }
-    return head == Verdict::unknown || teeth == Verdict::unknown ? 1 : 0;
-}
-
-bool better_for_pilot_to_make(const Context& context, const Triple& a, const Triple& b) {
-    const int rank_a = cutter_rank(context, a);
-    const int rank_b = cutter_rank(context, b);
-    if (rank_a != rank_b) {
-        return rank_a < rank_b;
-    }
-    const int published_a = published_rank(context.question, a.hole.drill);
-    const int published_b = published_rank(context.question, b.hole.drill);
-    if (published_a != published_b) {
-        return published_a < published_b;
-    }
-    if (a.hole.drill->diameter != b.hole.drill->diameter) {
-        return a.hole.drill->diameter < b.hole.drill->diameter;
-    }
-    return a.hole.drill->kind < b.hole.drill->kind;
-}
-
-HoleChoice hole_for_pilot_to_make(const Context& context, const trade::Body& body) {
-    if (context.question.hole.kind != HoleKind::chosen) {
-        return given_hole(context.question, context.shop);
-    }
-    std::optional<Triple> best;
-    for (const trade::Drill& drill : drills_for_screw(context.question, context.shop)) {
-        const Triple triple{&body, nullptr, {drill, drilled(context.shop, drill)}};
-        if (!best || better_for_pilot_to_make(context, triple, *best)) {
-            best = triple;
-        }
-    }
-    return best ? best->hole : HoleChoice{};
-}
+using JudgeOne = std::optional<Candidate> (*)(const Context&, const Triple&);
 
 // The best of one body with one pilot, or without, over the drills.
-std::optional<Candidate> best_over_holes(const Context& context, const trade::Body& body,
-                                         const trade::Pilot* pilot) {
+std::optional<Candidate> best_over_holes(const Context& context, const Triple& triple,
+                                         JudgeOne judge_one) {
     std::optional<Candidate> best;
-    for (const HoleChoice& hole : holes_for(context, {&body, pilot, {}})) {
-        std::optional<Candidate> found = with_its_pilot(context, {&body, pilot, hole});
+    for (const HoleChoice& hole : holes_for(context, triple)) {
+        std::optional<Candidate> found = judge_one(context, {triple.body, triple.pilot, hole});
         if (found && (!best || comes_before(*found, *best))) {
             best = std::move(found);
         }
@@ -93,46 +52,52 @@ std::optional<Candidate> best_over_holes(const Context& context, const trade::Bo
     return best;
 }
 
-// All answers of one body, best first: one a pilot, and one for a pilot to be made (or a failure of
-// the body's own) where no pilot is better.
-std::vector<Candidate> answers_of(const Context& context, const trade::Body& body,
-                                  const std::vector<trade::Pilot>& pilots) {
-    std::vector<Candidate> all;
-    if (!takes_pilots(body)) {
-        if (std::optional<Candidate> only = best_over_holes(context, body, nullptr)) {
-            all.push_back(std::move(*only));
+// The body with every pilot, or as it is if none goes in it.
+std::vector<Candidate> pairs_of(const Context& context, const trade::Body& body,
+                                const std::vector<trade::Pilot>& pilots) {
+    std::vector<Triple> pairs;
+    if (takes_pilots(body)) {
+        for (const trade::Pilot& pilot : pilots) {
+            pairs.push_back({&body, &pilot, {}});
         }
-        return all;
+    } else {
+        pairs.push_back({&body, nullptr, {}});
     }
-    for (const trade::Pilot& pilot : pilots) {
-        if (std::optional<Candidate> found = best_over_holes(context, body, &pilot)) {
+    std::vector<Candidate> all;
+    for (const Triple& pair : pairs) {
+        if (std::optional<Candidate> found = best_over_holes(context, pair, with_its_pilot)) {
             all.push_back(std::move(*found));
         }
     }
-    if (std::none_of(all.begin(), all.end(), would_do)) {
-        const Triple alone{&body, nullptr, hole_for_pilot_to_make(context, body)};
-        std::optional<Candidate> to_make = with_pilot_to_make(context, alone);
-        // An owned pilot that comes closest says more than the bare body does.
-        if (to_make && (to_make->kind != AnswerKind::closest || all.empty())) {
-            all.push_back(std::move(*to_make));
-        }
-    }
-    std::sort(all.begin(), all.end(), comes_before);
     return all;
 }
 
-OracleAnswer answer_of(const Candidate& candidate, const std::vector<Candidate>& of_this_body) {
+// One answer for the body: its best pair, unless no owned pilot would do and one can be made, or
+// the fault is the body's own.
+std::optional<Candidate> answer_for(const Context& context, const trade::Body& body,
+                                    const std::vector<Candidate>& pairs) {
+    std::optional<Candidate> best;
+    for (const Candidate& pair : pairs) {
+        if (!best || comes_before(pair, *best)) {
+            best = pair;
+        }
+    }
+    if (!takes_pilots(body) || (best && would_do(*best))) {
+        return best;
+    }
+    std::optional<Candidate> to_make =
+        best_over_holes(context, {&body, nullptr, {}}, with_pilot_to_make);
+    // An owned pilot that comes closest says more than the bare body does.
+    const bool bare_says_more = to_make && (!best || to_make->kind != AnswerKind::closest);
+    return bare_says_more ? to_make : best;
+}
+
+OracleAnswer answer_of(const Candidate& candidate) {
     OracleAnswer answer;
     answer.kind = candidate.kind;
     answer.body = candidate.triple.body->number;
     if (candidate.triple.pilot != nullptr) {
         answer.pilot = candidate.triple.pilot->number;
-    }
-    for (const Candidate& other : of_this_body) {
-        const bool another = other.triple.pilot != candidate.triple.pilot;
-        if (another && other.triple.pilot != nullptr && would_do(other)) {
-            ++answer.other_pilots;
-        }
     }
     if (candidate.triple.hole.drill) {
         answer.drill = candidate.triple.hole.drill->name;
@@ -144,6 +109,17 @@ OracleAnswer answer_of(const Candidate& candidate, const std::vector<Candidate>&
     return answer;
 }
 
+// Those that would do beside the one that is answered.
+int other_pilots(const Candidate& answer, const std::vector<Candidate>& pairs) {
+    int others = 0;
+    for (const Candidate& pair : pairs) {
+        if (pair.triple.pilot != answer.triple.pilot && would_do(pair)) {
+            ++others;
+        }
+    }
+    return others;
+}
+
 bool asked_for(const match::Question& question, const std::string& set) {
     return question.set.empty() || set == question.set;
 }
@@ -152,6 +128,21 @@ struct Listed {
     Candidate candidate;
     OracleAnswer answer;
 };
+
+std::vector<Listed> listed_of(const Context& context, const trade::Body& body,
+                              const std::vector<trade::Pilot>& pilots, Form form) {
+    const std::vector<Candidate> pairs = pairs_of(context, body, pilots);
+    std::vector<Listed> listed;
+    if (form == Form::pairs) {
+        for (const Candidate& pair : pairs) {
+            listed.push_back({pair, answer_of(pair)});
+        }
+    } else if (const std::optional<Candidate> one = answer_for(context, body, pairs)) {
+        listed.push_back({*one, answer_of(*one)});
+        listed.front().answer.other_pilots = other_pilots(*one, pairs);
+    }
+    return listed;
+}
 
 } // namespace
 
@@ -171,23 +162,18 @@ OracleReport judge(const match::Question& question, const match::Shop& shop,
         if (!asked_for(question, body.set)) {
             continue;
         }
-        const std::vector<Candidate> all = answers_of(context, body, pilots_asked);
-        if (all.empty()) {
+        const std::vector<Listed> of_body = listed_of(context, body, pilots_asked, form);
+        if (of_body.empty()) {
             report.not_listed.push_back(body.number);
         }
-        for (const Candidate& candidate : all) {
-            listed.push_back({candidate, answer_of(candidate, all)});
-            if (form == Form::bodies) {
-                break;
-            }
-        }
+        listed.insert(listed.end(), of_body.begin(), of_body.end());
     }
     std::sort(listed.begin(), listed.end(), [](const Listed& a, const Listed& b) {
         return comes_before(a.candidate, b.candidate);
     });
-    for (Listed& one : listed) {
+    for (const Listed& one : listed) {
         ++report.counts[static_cast<std::size_t>(one.answer.kind)];
-        report.answers.push_back(std::move(one.answer));
+        report.answers.push_back(one.answer);
     }
     return report;
 }

@@ -74,6 +74,9 @@ std::vector<std::string> random_work(Dice& dice, const Aim& aim) {
 trade::Pilot random_pilot(Dice& dice, const Aim& aim, const trade::Body& body) {
     trade::Pilot pilot;
     pilot.pilot_dia = perhaps_unknown(dice, 8, random_pilot_dia(dice, aim));
+    if (pilot.pilot_dia && dice.chance(40)) {
+        pilot.pilot_dia->range = length::exactly(pilot.pilot_dia->range.lo);
+    }
     pilot.pilot_length = perhaps_unknown(dice, 25, random_pilot_length(dice, aim));
     const Length bore = body.bore ? body.bore->range.lo : dice.pick(aim.bores);
     const Length shank = bore - inches_e5(dice.pick(k_slip));

@@ -64,7 +64,7 @@ match::Hole random_hole(Dice& dice, const trade::Screw& screw,
         return published_hole(dice, screw, drills);
     }
     if (way < 80) {
-        return drilled_near(dice, dice.part_of(dia, 970, 1250), drills);
+        return drilled_near(dice, dice.part_of(dia, 920, 1180), drills);
     }
     if (way < 88) {
         match::Hole tap = drilled_near(dice, dice.part_of(dia, 780, 880), drills);

@@ -4,6 +4,8 @@
 // Screws of no table: sizes as they are sold, heads and holes about as large as such heads are.
 #include <string>
 
+#include <fmt/format.h>
+
 #include "oracle/random_catalogue.hpp"
 
 namespace oracle {
@@ -25,12 +27,12 @@ Named random_size(Dice& dice, SizeSystem system) {
     switch (system) {
     case SizeSystem::number: {
         const std::int64_t n = dice.between(0, 12);
-        return {"#" + std::to_string(n), thousandths(60 + 13 * n)};
+        return {fmt::format("#{}", n), thousandths(60 + 13 * n)};
     }
     case SizeSystem::metric: {
         const std::int64_t mm =
             dice.pick(std::vector<std::int64_t>{2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24, 27});
-        return {"M" + std::to_string(mm), length::millimetres(mm)};
+        return {fmt::format("M{}", mm), length::millimetres(mm)};
     }
     case SizeSystem::ba:
         return dice.pick(std::vector<Named>{{"0BA", length::micrometres(6000)},

@@ -6,6 +6,8 @@
 #include <array>
 #include <string>
 
+#include <fmt/format.h>
+
 #include "oracle/random_catalogue.hpp"
 
 namespace oracle {
@@ -143,7 +145,7 @@ std::vector<trade::Drill> every_drill() {
         all.push_back({fraction_name(of_64), trade::DrillKind::fraction, sixty_fourths(of_64)});
     }
     for (std::size_t i = 0; i < k_number_drills.size(); ++i) {
-        all.push_back({"#" + std::to_string(i + 1), trade::DrillKind::number,
+        all.push_back({fmt::format("#{}", i + 1), trade::DrillKind::number,
                        inches_e5(k_number_drills[i] * 10)});
     }
     for (std::size_t i = 0; i < k_letter_drills.size(); ++i) {

@@ -83,6 +83,7 @@ std::vector<Ruling> rulings_without_pilot(const Context& context, const Triple& 
     std::vector<Ruling> all;
     all.push_back({"head in the counterbore", head_in_the_counterbore(context, triple)});
     if (triple.hole.range) {
+        all.push_back({"drill", drill(context, triple)});
         all.push_back({"teeth reach the hole", teeth_reach_the_hole(context, triple)});
     }
     all.push_back({"depth", depth(context, triple)});

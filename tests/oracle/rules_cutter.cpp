@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // The rules that the body answers for: head, teeth, depth, spindle.
+#include <fmt/format.h>
+
 #include "oracle/sizes.hpp"
 #include "oracle/verdicts.hpp"
 
@@ -114,7 +116,7 @@ Judged shank_in_the_spindle(const Context& context, const Triple& triple) {
         return straight_shank(machine, trade::range_of(triple.body->shank_dia));
     }
     if (kind.starts_with("Morse ") && machine.morse) {
-        return kind == "Morse " + std::to_string(*machine.morse) ? passed() : failed();
+        return kind == fmt::format("Morse {}", *machine.morse) ? passed() : failed();
     }
     return unknown();
 }

@@ -82,30 +82,32 @@ Judged flat_covers_point(const Context& context, const Triple& triple) {
     return unknown();
 }
 
-// Through: the cut must not come out on the other side.
-Judged thicker_than_cut(const Range& thick, Length depth) {
-    if (thick.lo > depth) {
+// The part, or the hole in it, goes on below the cut.
+Judged deeper_than_cut(const Range& deep, Length cut) {
+    if (deep.lo > cut) {
         return passed();
     }
-    return thick.hi <= depth ? failed(share(depth - thick.hi, depth)) : unknown();
+    return deep.hi <= cut ? failed(share(cut - deep.hi, cut)) : unknown();
 }
 
+// So much of the pilot is in the hole as the part is thick and the pilot is long.
 Judged guided(const Context& context, const Range& thick, const Nose& nose) {
-    if (!nose.length || !nose.dia) {
+    if (!nose.dia) {
         return unknown();
     }
     const std::int64_t part = context.shop.practice.guidance_share;
     const Range need = {nose.dia->lo * part / 1000, nose.dia->hi * part / 1000};
-    const Range in_hole = {std::min(nose.length->lo, thick.lo),
-                           std::min(nose.length->hi, thick.hi)};
-    return judged(at_least(in_hole - need, Length()), share(need.lo - in_hole.hi, need.lo));
+    const auto enough = [&](const Range& in_hole) {
+        return judged(at_least(in_hole - need, Length()), share(need.lo - in_hole.hi, need.lo));
+    };
+    return both(enough(thick), nose.length ? enough(*nose.length) : unknown());
 }
 
-Judged room_below(const Range& blind, Length depth, const Nose& nose) {
+Judged room_below_seat(const Range& blind, Length cut, const Nose& nose) {
     if (!nose.length) {
         return unknown();
     }
-    const Range below_seat = blind + (-depth);
+    const Range below_seat = blind + (-cut);
     return judged(at_least(below_seat - *nose.length, Length()),
                   share(nose.length->lo - below_seat.hi, nose.length->lo));
 }
@@ -177,11 +179,11 @@ Judged set_screw_on_the_flat(const Context& context, const Triple& triple) {
     if (tried(context, triple) == trade::Tried::slides_and_holds) {
         return seen_without_flat ? passed_after_work() : passed();
     }
-    if (seen_without_flat) {
-        return passed_after_work();
-    }
     if (!triple.body->retention) {
         return unknown();
+    }
+    if (seen_without_flat) {
+        return passed_after_work();
     }
     return flat_covers_point(context, triple);
 }
@@ -192,19 +194,13 @@ Judged pilot_has_room_and_guidance(const Context& context, const Triple& triple)
     Judged found = passed();
     if (context.question.thick) {
         const Range& thick = *context.question.thick;
-        found = both(found, cut ? thicker_than_cut(thick, *cut) : unknown());
-        if (nose) {
-            found = both(found, guided(context, thick, *nose));
-        }
+        found = both(found, cut ? deeper_than_cut(thick, *cut) : unknown());
+        found = both(found, nose ? guided(context, thick, *nose) : passed());
     }
     if (context.question.blind) {
         const Range& blind = *context.question.blind;
-        if (!cut) {
-            found = both(found, unknown());
-        } else {
-            found =
-                both(found, nose ? room_below(blind, *cut, *nose) : thicker_than_cut(blind, *cut));
-        }
+        found = both(found, cut ? deeper_than_cut(blind, *cut) : unknown());
+        found = both(found, nose && cut ? room_below_seat(blind, *cut, *nose) : passed());
     }
     return found;
 }
