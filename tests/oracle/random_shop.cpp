@@ -38,19 +38,17 @@ std::string fraction_name(std::int64_t of_64) {
     }
     const std::int64_t whole = of_64 / below;
     const std::int64_t rest = of_64 % below;
-    const std::string part = std::to_string(rest) + "/" + std::to_string(below);
     if (rest == 0) {
-        return std::to_string(whole);
+        return fmt::format("{}", whole);
     }
-    return whole == 0 ? part : std::to_string(whole) + "-" + part;
+    return whole == 0 ? fmt::format("{}/{}", rest, below)
+                      : fmt::format("{}-{}/{}", whole, rest, below);
 }
 
 trade::Drill metric_drill(std::int64_t tenths) {
-    std::string name = std::to_string(tenths / 10);
-    if (tenths % 10 != 0) {
-        name += "." + std::to_string(tenths % 10);
-    }
-    return {name + " mm", trade::DrillKind::metric, length::micrometres(tenths * 100)};
+    const std::string name = tenths % 10 == 0 ? fmt::format("{} mm", tenths / 10)
+                                              : fmt::format("{}.{} mm", tenths / 10, tenths % 10);
+    return {name, trade::DrillKind::metric, length::micrometres(tenths * 100)};
 }
 
 // The same diameter under another kind's name, so that equal drills are common.
