@@ -107,8 +107,11 @@ struct ScrewWords::Found {
     };
     std::vector<std::string> forms;
     std::vector<Named> named;
-    std::vector<std::string> left;
-    bool left_together = true; // the tokens left stand side by side
+    struct Left {
+        std::string token;
+        std::size_t at; // which word of the text it is
+    };
+    std::vector<Left> left;
 };
 
 ScrewWords::ScrewWords(const Tables& tables) : series_(tables.series()) {
@@ -188,17 +191,12 @@ bool ScrewWords::names(std::string_view words, Found& found) const {
 ScrewWords::Found ScrewWords::find_phrases(std::string_view text) const {
     const auto tokens = tokens_of(text);
     Found found;
-    std::size_t last_left = 0;
     for (std::size_t at = 0; at < tokens.size();) {
         auto end = tokens.size();
         while (end > at && !names(phrase_of(tokens, at, end), found))
             --end;
-        if (end == at) {
-            if (!found.left.empty() && last_left + 1 != at)
-                found.left_together = false;
-            found.left.push_back(tokens[at]);
-            last_left = at;
-        }
+        if (end == at)
+            found.left.push_back({tokens[at], at});
         at = std::max(end, at + 1);
     }
     return found;
@@ -238,8 +236,40 @@ std::vector<std::string> ScrewWords::read_series(std::string_view text,
     return result;
 }
 
+// The words that no phrase takes are one size, side by side.
+Thread ScrewWords::read_size(const Found& found, std::string_view text) const {
+    std::string thread_series;
+    std::vector<std::string> size;
+    std::size_t size_at = 0;
+    for (const auto& [token, at] : found.left) {
+        if (contains(k_say_little, token))
+            continue;
+        if (contains(k_thread_series, token)) {
+            thread_series = token;
+            continue;
+        }
+        if (!like_size(token))
+            throw error::BadData(fmt::format("screw: not a word that is known: '{}'", token),
+                                 known_text());
+        if (!size.empty() && at != size_at + size.size())
+            throw error::BadData(fmt::format("screw: a size in two places: '{}'", text),
+                                 "write size and pitch together: 5/16-18");
+        if (size.empty())
+            size_at = at;
+        size.push_back(token);
+    }
+    if (size.empty())
+        throw error::BadData(fmt::format("screw: no size: '{}'", text),
+                             "a size first: #10-32, 5/16-18, M8, 2BA, then the form");
+    auto thread = parse_thread(phrase_of(size, 0, size.size()));
+    if (!thread_series.empty() && thread.pitch.empty())
+        throw error::BadData(fmt::format("screw: no pitch beside '{}'", thread_series),
+                             "write the pitch as a number: 5/16-18, M8x1.25");
+    return thread;
+}
+
 AskedScrew ScrewWords::read(std::string_view text) const {
-    auto found = find_phrases(text);
+    const auto found = find_phrases(text);
     if (found.forms.size() > 1)
         throw error::BadData(fmt::format("screw: {} forms of head ({}): '{}'", found.forms.size(),
                                          joined(found.forms), text),
@@ -248,29 +278,7 @@ AskedScrew ScrewWords::read(std::string_view text) const {
     if (!found.forms.empty())
         asked.form = found.forms.front();
     asked.series = narrowed(found, asked.form);
-
-    auto& left = found.left;
-    const auto by_name = std::find_if(left.begin(), left.end(), [](const std::string& token) {
-        return contains(k_thread_series, token);
-    });
-    const std::string thread_series = by_name == left.end() ? "" : *by_name;
-    std::erase_if(left, [](const std::string& token) {
-        return contains(k_say_little, token) || contains(k_thread_series, token);
-    });
-    for (const auto& token : left)
-        if (!like_size(token))
-            throw error::BadData(fmt::format("screw: not a word that is known: '{}'", token),
-                                 known_text());
-    if (left.empty())
-        throw error::BadData(fmt::format("screw: no size: '{}'", text),
-                             "a size first: #10-32, 5/16-18, M8, 2BA, then the form");
-    if (!found.left_together)
-        throw error::BadData(fmt::format("screw: a size in two places: '{}'", text),
-                             "write size and pitch together: 5/16-18");
-    asked.thread = parse_thread(phrase_of(left, 0, left.size()));
-    if (!thread_series.empty() && asked.thread.pitch.empty())
-        throw error::BadData(fmt::format("screw: no pitch beside '{}'", thread_series),
-                             "write the pitch as a number: 5/16-18, M8x1.25");
+    asked.thread = read_size(found, text);
     return asked;
 }
 

@@ -55,6 +55,7 @@ class ScrewWords {
     [[nodiscard]] Found find_phrases(std::string_view text) const;
     [[nodiscard]] std::vector<std::string> narrowed(const Found& found,
                                                     std::string_view form) const;
+    [[nodiscard]] Thread read_size(const Found& found, std::string_view text) const;
     [[nodiscard]] std::string known_text() const;
     [[nodiscard]] std::string with_forms(const std::vector<std::string>& names) const;
 
