@@ -12,7 +12,7 @@ using length::Range;
 
 namespace {
 
-// Bands are by the hole's nominal size, upper limit included.
+// Bands are by the hole as it comes out on average, not by the drill; upper limit included.
 const trade::GoodClearance& good_for(Length hole, const trade::Practice& practice) {
     if (hole <= length::sixty_fourths(8))
         return practice.good_to_eighth;
@@ -46,7 +46,7 @@ bool may_be_chosen(const CandidateHole& candidate, const Job& job) {
     const auto& screw = job.question->screw;
     const Length drill = candidate.drill->diameter;
     if (!screw.screw_dia)
-        return job.head && drill <= job.head->hi;
+        return !job.head || drill <= job.head->hi;
     return candidate.hole.lo >= screw.screw_dia->hi && drill <= *loosest(screw, job.shop->practice);
 }
 
@@ -105,7 +105,7 @@ CandidateHole drilled_hole(const trade::Drill& drill, const trade::Screw& screw,
     candidate.hole = {drill.diameter + oversize.least, drill.diameter + oversize.most};
     candidate.twice_mean = (drill.diameter + oversize.mean) * 2;
     candidate.published = published_as(drill.diameter, screw);
-    candidate.good = good_for(drill.diameter, shop.practice);
+    candidate.good = good_for(candidate.twice_mean / 2, shop.practice);
     return candidate;
 }
 

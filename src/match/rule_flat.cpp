@@ -13,10 +13,12 @@ using trade::Tried;
 
 namespace {
 
-// Where the flat and the set screw's point lie, from the free end of the pilot shank.
+// The flat and the set screw's point, measured along the shank from its free end.
 struct Places {
-    Range flat_start, flat_end;
-    Range point_start, point_end;
+    Range flat_at;
+    Range flat_length;
+    Range axis;        // of the set screw
+    Length half_point; // of its point
 };
 
 std::optional<Places> places(const Job& job, const Triple& triple) {
@@ -26,19 +28,20 @@ std::optional<Places> places(const Job& job, const Triple& triple) {
         return std::nullopt;
     if (!body.set_screw_at || body.set_screw.empty())
         return std::nullopt;
-    const Range axis = pilot.shank_length->range - body.set_screw_at->range;
     const Length major = trade::parse_set_screw(body.set_screw);
-    const auto half_point =
-        Length::from_nm(major.nm() * job.shop->practice.set_screw_point_share / 2000);
-    const Range flat = pilot.flat_at->range;
-    return Places{flat, flat + pilot.flat_length->range, axis + -half_point, axis + half_point};
+    const auto share = job.shop->practice.set_screw_point_share;
+    return Places{pilot.flat_at->range, pilot.flat_length->range,
+                  pilot.shank_length->range - body.set_screw_at->range,
+                  Length::from_nm(major.nm() * share / 2000)};
 }
 
 // Does the flat cover the point for every value in the ranges, for none, or for some?
 Verdict covers(const Places& at) {
-    const Verdict start = at_least(at.point_start - at.flat_start, Length());
-    const Verdict end = at_least(at.flat_end - at.point_end, Length());
-    return worse(start, end);
+    const Range along = at.axis - at.flat_at; // near end of the flat to the axis
+    const Verdict near_end = at_least(along, at.half_point);
+    const Verdict far_end = at_least(at.flat_length - along, at.half_point);
+    const bool too_short = at.flat_length.hi < at.half_point * 2;
+    return too_short ? Verdict::fail : worse(near_end, far_end);
 }
 
 bool must_be_filed(const Job& job, const Triple& triple) {
@@ -77,9 +80,9 @@ Explanation explain_flat(const Job& job, const Triple& triple, length::Unit unit
     } else if (!triple.body->retention) {
         explanation.have = "not recorded how the body holds its pilot";
     } else if (const auto at = places(job, triple)) {
-        explanation.have = "flat from " + say(at->flat_start, unit) + " to " +
-                           say(at->flat_end, unit) + ", point from " + say(at->point_start, unit) +
-                           " to " + say(at->point_end, unit) + ", from the end of the shank";
+        explanation.have = "flat at " + say(at->flat_at, unit) + ", " + say(at->flat_length, unit) +
+                           " long; screw at " + say(at->axis, unit) + ", point " +
+                           say(at->half_point * 2, unit) + "; from the end of the shank";
     } else {
         explanation.have = "flat or set screw not measured";
     }

@@ -11,15 +11,11 @@ using length::Range;
 
 namespace {
 
-Shortfall short_by(const Range& have, const Range& need) {
-    return {(need.lo - have.hi).nm(), std::max<std::int64_t>(1, need.lo.nm())};
-}
-
 // have >= need over all values of both.
 Finding compared(const Range& have, const Range& need) {
     Finding finding{Rule::guidance, at_least(have - need, Length()), {}, false};
     if (finding.verdict == Verdict::fail)
-        finding.shortfall = short_by(have, need);
+        finding.shortfall = {(need.lo - have.hi).nm(), need.lo.nm()};
     return finding;
 }
 
@@ -32,9 +28,16 @@ Finding harder(const Finding& a, const Finding& b) {
 
 const Finding k_unknown{Rule::guidance, Verdict::unknown, {}, false};
 
-// The part is thicker than the counterbore is deep.
-Finding through_part(const Range& thick, Length depth) {
-    return compared(thick, length::exactly(depth + Length::from_nm(1)));
+// The part, or the hole in it, goes on below the cut.
+Finding deeper_than_cut(const Range& deep, Length cut) {
+    Finding finding{Rule::guidance, Verdict::unknown, {}, false};
+    if (deep.lo > cut)
+        finding.verdict = Verdict::pass;
+    if (deep.hi <= cut) {
+        finding.verdict = Verdict::fail;
+        finding.shortfall = {(cut - deep.hi).nm(), cut.nm()};
+    }
+    return finding;
 }
 
 // Rounded up, so that a nanometre is not given away.
@@ -43,7 +46,7 @@ Length share_of(Length whole, std::int64_t thousandths) {
 }
 
 Finding guided(const Job& job, const Triple& triple, const Range& thick) {
-    if (triple.lacks_pilot())
+    if (!triple.has_pilot())
         return {Rule::guidance, Verdict::pass, {}, false};
     const auto pilot = triple.pilot_dia();
     const auto nose = triple.pilot_length();
@@ -56,24 +59,24 @@ Finding guided(const Job& job, const Triple& triple, const Range& thick) {
 }
 
 Finding room_below(const Triple& triple, const Range& blind, Length depth) {
-    if (triple.lacks_pilot())
-        return compared(blind, length::exactly(depth + Length::from_nm(1)));
+    const Finding below = deeper_than_cut(blind, depth);
+    if (!triple.has_pilot())
+        return below;
     const auto nose = triple.pilot_length();
-    return nose ? compared(blind, *nose + depth) : k_unknown;
+    return harder(below, nose ? compared(blind + -depth, *nose) : k_unknown);
 }
 
 } // namespace
 
 Finding judge_guidance(const Job& job, const Triple& triple) {
     const auto& question = *job.question;
-    if (!job.depth)
-        return k_unknown;
-    Finding finding{Rule::guidance, Verdict::pass, {}, false};
+    Finding finding{Rule::guidance, job.depth ? Verdict::pass : Verdict::unknown, {}, false};
     if (question.thick) {
-        finding = harder(finding, through_part(*question.thick, *job.depth));
+        if (job.depth)
+            finding = harder(finding, deeper_than_cut(*question.thick, *job.depth));
         finding = harder(finding, guided(job, triple, *question.thick));
     }
-    if (question.blind)
+    if (question.blind && job.depth)
         finding = harder(finding, room_below(triple, *question.blind, *job.depth));
     return finding;
 }
