@@ -25,7 +25,7 @@ namespace {
 
 constexpr std::string_view k_hint =
     "a size is a number (#10), inches (5/16, 1-1/4), metric (M8) or BA (2BA), perhaps with its "
-    "pitch: 10-24, 5/16-18, M8x1.25";
+    "pitch: 10-24, 5/16-18, M8x1.25; leave its length out";
 constexpr std::int64_t k_largest_number = 30;
 constexpr std::int64_t k_largest_bare_number = 12;
 constexpr std::int64_t k_least_number_pitch = 24;
