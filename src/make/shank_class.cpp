@@ -5,6 +5,7 @@
 #include <set>
 
 #include "make/offer.hpp"
+#include "make/spec_dimensions.hpp"
 #include "match/best.hpp"
 #include "match/rules.hpp"
 #include "trade/text.hpp"
@@ -14,9 +15,6 @@ namespace make {
 using length::Length;
 
 namespace {
-
-// Least wall of a sleeve (design of the trade: 1/32 in, common practice).
-constexpr Length k_sleeve_wall = length::sixty_fourths(2);
 
 std::vector<ShankClass> shared_bores(const std::vector<Room>& rooms) {
     std::set<Length> starts;
@@ -97,7 +95,7 @@ void add_owned(const std::vector<Room>& rooms, const match::Tools& tools,
         }
         if (options.sleeves) {
             auto shank = of_owned(pilot, PieceKind::sleeve, rooms, tools, wishes);
-            const Length least = dia.hi + k_sleeve_wall * 2;
+            const Length least = dia.hi + k_sleeve_slide_most + k_sleeve_wall * 2;
             shank.pilot_limits = length::Range{least, least * 100};
             classes.push_back(std::move(shank));
         }

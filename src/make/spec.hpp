@@ -20,32 +20,45 @@ struct Dimension {
     std::string source; // of the rule that gives the limits, or `common practice`
 };
 
+// How the nose stands to the shank.
+enum class Form {
+    shoulder, // nose larger: its back face seats on the face of the body
+    plain,    // alike: nothing to seat on
+    neck,     // nose smaller: the end of the shank lies level with the face of the body
+};
+
 struct Spec {
+    Form form = Form::shoulder;
     Dimension pilot_dia;
     Dimension pilot_length;
     Dimension shank_dia;
     Dimension shank_length;
-    Dimension undercut_width; // at the shoulder, so that the pilot seats square
-    Dimension undercut_depth;
-    Dimension nose_chamfer; // at 45 degrees
-    Dimension shank_chamfer;
-    std::optional<Dimension> flat_at; // free end of the shank to the near end of the flat
-    std::optional<Dimension> flat_length;
-    std::optional<Dimension> flat_depth;
-    Dimension runout;                     // pilot to shank, full indicator reading
-    std::optional<Dimension> sleeve_bore; // of a sleeve: to slide over the owned pilot
+    std::optional<Dimension> undercut_width; // at the shoulder, so that the pilot seats square
+    std::optional<Dimension> undercut_depth; // from the surface of the shank
+    std::optional<Dimension> corner_radius;  // of a neck, where an undercut would weaken it
+    Dimension nose_chamfer;                  // at 45 degrees
+    std::optional<Dimension> shank_chamfer;  // at 45 degrees
+    std::optional<Dimension> flat_at;        // free end of the shank to the near end of the flat
+    std::optional<Dimension> flat_length;    // absent where the flat is marked out
+    std::optional<Dimension> flat_depth;     // from the surface of the shank
+    Dimension runout;                        // pilot to shank, total indicator reading
+    std::optional<Dimension> sleeve_bore;    // of a sleeve: to slide over the owned pilot
     std::string finish;
     std::string material;
     std::string treatment;          // with the allowance for grinding
     length::Length stock_dia;       // bar to turn it from; 0 for turning down
-    length::Length cut_length;      // with facing allowance
+    length::Length cut_length;      // with facing allowance; 0 for turning down
+    bool bought_bar = false;        // the shop has no bar large enough: one of this size is needed
     std::vector<std::string> steps; // in the order of work
     std::vector<std::string> cautions;
 };
 
-// `bars` are the diameters of the shop's stock, ascending. Throws nothing on valid data: what
-// cannot be known is to suit.
+// `bars` are the diameters of the shop's stock, ascending; limits are in whole divisions of `unit`.
+// Throws nothing on valid data: what cannot be known is to suit.
 [[nodiscard]] Spec specify(const Piece& piece, const trade::Practice& practice,
-                           const std::vector<length::Length>& bars);
+                           const std::vector<length::Length>& bars, length::Unit unit);
+
+// Those that the piece has, in the order in which it is read. They point into `spec`.
+[[nodiscard]] std::vector<const Dimension*> dimensions_of(const Spec& spec);
 
 } // namespace make
