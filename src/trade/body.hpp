@@ -22,25 +22,25 @@ struct Body {
     MaybeDimension cut_dia;
     std::optional<std::int64_t> flutes;
     PilotKind pilot_kind = PilotKind::unknown;
-    MaybeDimension pilot_dia;     // of an integral pilot
-    MaybeDimension pilot_length;  // of an integral pilot
-    std::optional<bool> fluted;   // pilot fluted rather than plain
-    MaybeDimension bore;          // takes a removable pilot's shank
+    MaybeDimension pilot_dia;    // of an integral pilot
+    MaybeDimension pilot_length; // of an integral pilot
+    std::optional<bool> fluted;  // pilot fluted rather than plain
+    MaybeDimension bore;         // takes a removable pilot's shank
     MaybeDimension bore_depth;
     std::optional<Retention> retention;
-    std::string set_screw;        // size as recorded: `#8-32`, `M5`
-    MaybeDimension set_screw_at;  // mouth of the bore to the screw's axis
-    MaybeDimension reach;         // usable length
+    std::string set_screw;       // size as recorded: `#8-32`, `M5`
+    MaybeDimension set_screw_at; // mouth of the bore to the screw's axis
+    MaybeDimension reach;        // usable length
     MaybeDimension shank_dia;
-    std::string shank_kind;       // straight, Morse 2, ...
+    std::string shank_kind; // straight, Morse 2, ...
     std::string material;
     std::optional<Condition> condition;
-    std::vector<std::string> work;  // needed before use
+    std::vector<std::string> work; // needed before use
     std::string marking;
     std::string place;
     std::string note;
-    std::optional<std::string> retired;  // why
-    std::optional<std::string> loan;     // who has it
+    std::optional<std::string> retired; // why
+    std::optional<std::string> loan;    // who has it
 
     bool operator==(const Body&) const = default;
 };

@@ -13,8 +13,8 @@ namespace trade {
 
 struct Machine {
     std::string name;
-    length::MaybeRange chuck;       // smallest and largest straight shank its chuck takes
-    std::optional<int> morse;       // Morse taper of the spindle
+    length::MaybeRange chuck; // smallest and largest straight shank its chuck takes
+    std::optional<int> morse; // Morse taper of the spindle
 };
 
 } // namespace trade

@@ -23,8 +23,8 @@ struct Pilot {
     std::optional<bool> fluted;
     MaybeDimension shank_dia;
     MaybeDimension shank_length;
-    std::optional<bool> has_flat;  // false: seen to have none (a cell `none` in flat_at)
-    MaybeDimension flat_at;        // end of the shank to the near end of the flat
+    std::optional<bool> has_flat; // false: seen to have none (a cell `none` in flat_at)
+    MaybeDimension flat_at;       // end of the shank to the near end of the flat
     MaybeDimension flat_length;
     MaybeDimension flat_depth;
     std::string material;
@@ -33,8 +33,8 @@ struct Pilot {
     std::optional<std::int64_t> in_body; // the body it is in
     std::string place;
     std::string note;
-    std::optional<std::string> retired;  // why
-    std::optional<std::string> loan;     // who has it
+    std::optional<std::string> retired; // why
+    std::optional<std::string> loan;    // who has it
 
     bool operator==(const Pilot&) const = default;
 };

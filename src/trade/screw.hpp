@@ -20,9 +20,9 @@ namespace trade {
 // more; one that no table has with that pitch is then tried in inches (`1-8 hex cap`).
 struct ScrewRequest {
     ScrewSize size;
-    std::string pitch;   // as text; empty when not said
-    std::string form;    // empty when only a series was named that has one form
-    std::string series;  // Series::name; empty when not said
+    std::string pitch;  // as text; empty when not said
+    std::string form;   // empty when only a series was named that has one form
+    std::string series; // Series::name; empty when not said
 };
 
 // Throws error::BadData naming the word it does not know, with the forms and series it does.
@@ -30,7 +30,7 @@ struct ScrewRequest {
 
 // A screw of the shop's own, or its own figures for a listed one.
 struct OwnScrew {
-    std::string name;  // as a SCREW text, compared folded
+    std::string name; // as a SCREW text; found folded, or said in other words
     MaybeDimension head_dia;
     MaybeDimension head_height;
     MaybeDimension screw_dia;
@@ -43,27 +43,27 @@ struct OwnScrew {
 
 // A resolved screw. Where `heads` has several series and none was named, the larger head answers.
 struct Screw {
-    std::string name;    // `5/16-18 socket head cap`
-    std::string form;    // empty for an own screw whose name the tables do not know
-    std::string series;  // of the head that answers; empty for an own screw
+    std::string name;   // `5/16-18 socket head cap`
+    std::string form;   // empty for an own screw whose name the tables do not know
+    std::string series; // of the head that answers; empty for an own screw
     std::optional<ScrewSize> size;
     std::string pitch;
     length::MaybeRange screw_dia;
     length::MaybeRange head_dia;
     length::MaybeRange head_height;
-    bool head_measured = false;   // head_dia is the user's, not the table's
-    bool hex = false;             // spotfaced rather than sunk
+    bool head_measured = false; // head_dia is the user's, not the table's
+    bool hex = false;           // spotfaced rather than sunk
     bool shoulder = false;
     std::optional<length::Length> fillet_dia;
     std::string drive;
     std::string drive_size;
-    std::vector<Head> heads;      // of the form at this size and pitch; the one that answers first
+    std::vector<Head> heads; // at this size and pitch, answering one first; withdrawn only by name
     bool series_said = false;
-    std::optional<Clearance::Hole> close, normal, loose;  // as the fit rules use them
+    std::optional<Clearance::Hole> close, normal, loose; // as the fit rules use them
     std::string clearance_system;
     std::optional<TapDrill> tap;
-    std::vector<Counterbore> counterbores;  // of the series that answers
-    Origin origin;                // of the head that answers
+    std::vector<Counterbore> counterbores; // of the series that answers
+    Origin origin;                         // of the head that answers
 };
 
 // The screw that `text` names. `series`, if not empty, overrides the one in the text. An own screw

@@ -18,19 +18,19 @@
 namespace trade {
 
 struct Origin {
-    std::string source;      // the publication or chart
-    std::string confidence;  // two sources, one source, memory, derived, common practice
-    std::string note = {};   // what else bears on the row, such as a value from memory
+    std::string source;     // the publication or chart
+    std::string confidence; // two sources, one source, memory, derived, common practice
+    std::string note = {};  // what else bears on the row, such as a value from memory
 };
 
 // A series of heads: one standard's dimensions for one form.
 struct Series {
-    std::string name;   // key: `ASME B18.3 1960`, `ISO 4762`
-    std::string form;   // `socket head cap`, `fillister`, `hex`, ...
-    std::string title;  // one line for people: `socket head cap screw, 1960 series`
-    std::vector<std::string> words;  // what names it in a SCREW text, folded: `1960`, `newer`
-    bool withdrawn = false;          // answers only when named
-    int rank = 0;                    // table order
+    std::string name;               // key: `ASME B18.3 1960`, `ISO 4762`
+    std::string form;               // `socket head cap`, `fillister`, `hex`, ...
+    std::string title;              // one line for people: `socket head cap screw, 1960 series`
+    std::vector<std::string> words; // what names it in a SCREW text, folded: `1960`, `newer`
+    bool withdrawn = false;         // answers only when named
+    int rank = 0;                   // table order
 };
 
 // What names a form in a SCREW text, folded: `shcs` -> `socket head cap`.
@@ -42,25 +42,25 @@ struct FormWord {
 struct Head {
     std::string series;
     std::string form;
-    ScrewSize size;                     // a shoulder screw's size is its shoulder
-    std::vector<std::string> pitches;   // threads per inch, or mm, as text: `18`, `1.25`
-    length::Range screw_dia;            // body or shoulder; lo == hi when only a maximum is printed
-    length::Range head_dia;             // hi: the knurled maximum where there is one
-    std::string head_min_note;          // how a minimum that no table prints was derived; else empty
+    ScrewSize size;                   // a shoulder screw's size is its shoulder
+    std::vector<std::string> pitches; // threads per inch, or mm, as text: `18`, `1.25`
+    length::Range screw_dia;          // body or shoulder; lo == hi when only a maximum is printed
+    length::Range head_dia;           // hi: the knurled maximum where there is one
+    std::string head_min_note;        // how a minimum that no table prints was derived; else empty
     length::Length head_height_max;
     std::optional<length::Length> head_height_min;
-    std::string drive;                  // hex socket, slot, ...
-    std::string drive_size;             // key as written: `7/32`, `6 mm`
+    std::string drive;      // hex socket, slot, ...
+    std::string drive_size; // key as written: `7/32`, `6 mm`
     std::optional<length::Length> fillet_dia_max;
-    std::string thread;                 // of a shoulder screw
+    std::string thread; // of a shoulder screw
     Origin origin;
 };
 
 // Clearance holes of one system for one size.
 struct Clearance {
-    std::string system;  // `ASME B18.2.8`, `ISO 273`, `shop chart`
+    std::string system; // `ASME B18.2.8`, `ISO 273`, `shop chart`
     struct Hole {
-        std::string drill;  // its name in the drill tables
+        std::string drill; // its name in the drill tables
         length::Length diameter;
     };
     std::optional<Hole> close, normal, loose;
@@ -69,12 +69,12 @@ struct Clearance {
 
 // A published counterbore or spotface.
 struct Counterbore {
-    std::string series;  // of heads
-    std::string rule;    // `ASME B18.3 appendix`, `DIN 974-1 series 1`, ...
-    std::string kind;    // `recommended`, `tool`, `spotface`, `least cutter` (derived), ...
+    std::string series; // of heads
+    std::string rule;   // `ASME B18.3 appendix`, `DIN 974-1 series 1`, ...
+    std::string kind;   // `recommended`, `tool`, `spotface`, `least cutter` (derived), ...
     length::Length diameter;
-    std::string name;    // as a fraction or number where it has one
-    std::optional<length::Length> depth_addition;  // DIN 974-1: over head height and washer
+    std::string name;                             // as a fraction or number where it has one
+    std::optional<length::Length> depth_addition; // DIN 974-1: over head height and washer
     std::optional<length::Length> edge_countersink;
     Origin origin;
 };
@@ -89,7 +89,7 @@ struct Washer {
 
 struct TapDrill {
     std::string pitch;
-    std::string drill;  // its name
+    std::string drill; // its name
     length::Length diameter;
     Origin origin;
     std::string thread = {}; // UNC, UNF, BSW, BA, ...: several threads can share size and pitch
@@ -99,7 +99,7 @@ class Tables {
   public:
     virtual ~Tables() = default;
 
-    [[nodiscard]] virtual std::vector<Series> series() const = 0;       // by rank
+    [[nodiscard]] virtual std::vector<Series> series() const = 0; // by rank
     [[nodiscard]] virtual std::vector<FormWord> form_words() const = 0;
     // Rows of one size, by series rank. `size` is ScrewSize::text.
     [[nodiscard]] virtual std::vector<Head> heads(std::string_view size) const = 0;
@@ -109,8 +109,8 @@ class Tables {
     [[nodiscard]] virtual std::vector<TapDrill> tap_drills(std::string_view size) const = 0;
     // Every drill of one kind, ascending; metric: 1 to 13 by .1, to 32 by .5, to 80 by 1.
     [[nodiscard]] virtual std::vector<Drill> drills(DrillKind kind) const = 0;
-    [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;   // ascending
-    [[nodiscard]] virtual std::vector<PracticeRow> practice() const = 0;  // defaults, in order
+    [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;    // ascending
+    [[nodiscard]] virtual std::vector<PracticeRow> practice() const = 0; // defaults, in order
 };
 
 } // namespace trade

@@ -14,7 +14,7 @@ namespace trade {
 enum class BodyKind { counterbore, spotfacer, back_spotfacer, other, unknown };
 enum class PilotKind { integral, removable, none, unknown };
 enum class Retention { set_screw, threaded, detent, cross_pin, sleeve, other };
-enum class Condition { good, fair, dull, dirty, rough, broken };  // best first
+enum class Condition { good, fair, dull, dirty, rough, broken }; // best first
 enum class How { unstated, mark, rule, caliper, micrometer, pin_gauge, test_hole, guess };
 enum class Tried { slides_and_holds, slides, binds, loose, will_not_go };
 
@@ -29,7 +29,7 @@ enum class Tried { slides_and_holds, slides, binds, loose, will_not_go };
 [[nodiscard]] PilotKind parse_pilot_kind(std::string_view text);
 [[nodiscard]] Retention parse_retention(std::string_view text);
 [[nodiscard]] Condition parse_condition(std::string_view text);
-[[nodiscard]] How parse_how(std::string_view text);      // empty is How::unstated
-[[nodiscard]] Tried parse_tried(std::string_view text);  // also `no`, `is loose`, `holds`
+[[nodiscard]] How parse_how(std::string_view text);     // empty is How::unstated
+[[nodiscard]] Tried parse_tried(std::string_view text); // also `no`, `is loose`, `holds`
 
 } // namespace trade
