@@ -56,18 +56,16 @@ bool must_be_filed(const Job& job, const Triple& triple) {
 } // namespace
 
 Finding judge_flat(const Job& job, const Triple& triple) {
-    Finding finding{Rule::flat, Verdict::unknown, {}, false};
-    if (triple.tried == Tried::slides_and_holds) {
+    Finding finding{Rule::flat, Verdict::unknown, {}, must_be_filed(job, triple)};
+    const bool set_screw = triple.body->retention.has_value();
+    if (triple.tried == Tried::slides_and_holds || (set_screw && triple.pilot->has_flat == false)) {
         finding.verdict = Verdict::pass;
-    } else if (triple.body->retention && triple.pilot->has_flat == false) {
-        finding.verdict = Verdict::pass;
-    } else if (triple.body->retention) {
+    } else if (set_screw) {
         const auto at = places(job, triple);
         // A flat that misses the screw is filed longer: work, not a failure.
         if (at && covers(*at) != Verdict::unknown)
             finding.verdict = Verdict::pass;
     }
-    finding.work = must_be_filed(job, triple);
     return finding;
 }
 

@@ -19,8 +19,10 @@ counterpart_reference_end:
     .previous
 )");
 
+// NOLINTBEGIN(readability-identifier-naming): symbols of the assembler text above.
 extern "C" const unsigned char counterpart_reference_begin[];
 extern "C" const unsigned char counterpart_reference_end[];
+// NOLINTEND(readability-identifier-naming)
 
 namespace store {
 

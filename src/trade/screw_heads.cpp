@@ -82,9 +82,9 @@ std::vector<std::string> usual_sizes() {
     std::vector<std::string> sizes;
     for (int number = 0; number <= 12; ++number)
         sizes.push_back(fmt::format("#{}", number));
-    for (int n = 1; n <= 64; ++n)
+    for (std::int64_t n = 1; n <= 64; ++n)
         sizes.push_back(length::as_fraction(length::sixty_fourths(n * 4)));
-    for (int tenths = 10; tenths <= 50; ++tenths)
+    for (std::int64_t tenths = 10; tenths <= 50; ++tenths)
         sizes.push_back(fmt::format(
             "M{}", length::to_text(length::micrometres(tenths * 100), length::Unit::millimetre)));
     for (int mm = 6; mm <= 64; ++mm)

@@ -69,6 +69,9 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 error::ExitCode set(const SetOptions& options, Context& context) {
     auto& file = context.catalogue(store::Access::write);
     const auto value = trade::check_practice_value(options.name, options.value);
+    auto rows = context.practice_rows();
+    rows.push_back({options.name, value, {}, {}, true});
+    (void)trade::read_practice(rows); // a least over its most is refused before it is kept
     store::Change change(file, context.settings().words);
     store::set_practice(change, options.name, value);
     change.commit();
