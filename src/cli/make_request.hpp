@@ -10,6 +10,7 @@
 
 #include "cli/context.hpp"
 #include "make/list.hpp"
+#include "make/stock.hpp"
 
 namespace cli {
 
@@ -22,5 +23,13 @@ struct MakeRequest {
 // Throws error::BadData for a screw or hole that cannot be read, error::NoSuchRecord when there is
 // neither a screw nor a house list.
 [[nodiscard]] make::MakeList make_list_for(const MakeRequest& request, Context& context);
+
+// How each piece is turned, and from which bar.
+struct TurningPlan {
+    std::vector<make::Spec> specs; // of the pieces, in order
+    std::vector<make::BarPlan> bars;
+};
+
+[[nodiscard]] TurningPlan plan_for(const make::MakeList& list, Context& context);
 
 } // namespace cli
