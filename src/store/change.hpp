@@ -4,28 +4,36 @@
 // One change to the catalogue: a write transaction whose rows are kept in the history as a group.
 #pragma once
 
+#include <cstdint>
 #include <string>
 
 #include "store/file.hpp"
+#include "store/transaction.hpp"
 
 namespace store {
 
-// Begins IMMEDIATE; taken back when destroyed without commit. Throws error::Busy after 5 s.
-// What changed is written to the history by the schema's triggers, never by the callers.
+// Begins IMMEDIATE; taken back when destroyed without commit. Throws error::Busy after the file's
+// busy timeout. What changed is written to the history by the schema's triggers, never by the
+// callers; a change that changes nothing leaves the file as it is, byte for byte.
 class Change {
   public:
     // `words` says what the user asked for: `import bodies set-a.csv`.
     Change(File& file, const std::string& words);
-    ~Change();
     Change(const Change&) = delete;
     Change& operator=(const Change&) = delete;
 
+    // Says that this change takes back group `group`, which the user called `words`.
+    void set_undoes(std::int64_t group, const std::string& words);
+
     void commit();
-    [[nodiscard]] SQLite::Database& database() const;
+    [[nodiscard]] const File& file() const { return file_; }
+    [[nodiscard]] SQLite::Database& database() const { return file_.database(); }
 
   private:
     File& file_;
-    bool committed_ = false;
+    GroupWords words_;
+    WriteTransaction transaction_;
+    OpenGroup group_;
 };
 
 } // namespace store

@@ -16,19 +16,20 @@ namespace store {
 // One changed row.
 struct HistoryRow {
     std::int64_t group = 0;
-    std::string time;                    // UTC, ISO 8601
-    std::string words;                   // what the user asked for
+    std::string time;                   // UTC, ISO 8601
+    std::string words;                  // what the user asked for
+    std::optional<std::int64_t> undoes; // the group that this one took back
     std::string table;
-    std::optional<std::int64_t> number;  // of the tool, where it is one
-    std::string before;                  // JSON of the row; empty: it was not there
-    std::string after;                   // empty: it is gone
+    std::optional<std::int64_t> number; // of the tool, where it is one
+    std::string before;                 // JSON of the row; empty: it was not there
+    std::string after;                  // empty: it is gone
 };
 
 // Oldest first; of one tool (its trials and work too) or of everything.
 [[nodiscard]] std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> number);
 
 struct Undone {
-    std::string words;  // of the change taken back
+    std::string words; // of the change taken back
     std::string time;
     int rows = 0;
 };

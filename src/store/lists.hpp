@@ -16,17 +16,17 @@ namespace store {
 
 // A screw the shop wants to be able to counterbore.
 struct HouseScrew {
-    std::string screw;  // SCREW text
-    std::string hole;   // as for `match --hole`; empty: any
+    std::string screw; // SCREW text
+    std::string hole;  // as for `match --hole`; empty: any
     std::string note;
 };
 
-[[nodiscard]] std::vector<trade::OwnScrew> own_screws(const File& file);  // by name
-void put_own_screw(Change& change, const trade::OwnScrew& screw);         // adds or replaces
-void drop_own_screw(Change& change, const std::string& name);             // NoSuchRecord
+[[nodiscard]] std::vector<trade::OwnScrew> own_screws(const File& file); // by name
+void put_own_screw(Change& change, const trade::OwnScrew& screw);        // adds or replaces
+void drop_own_screw(Change& change, const std::string& name);            // NoSuchRecord
 
-[[nodiscard]] std::vector<HouseScrew> house(const File& file);            // in order of entry
-void put_house(Change& change, const HouseScrew& screw);                  // adds or replaces by screw and hole
+[[nodiscard]] std::vector<HouseScrew> house(const File& file); // in order of entry
+void put_house(Change& change, const HouseScrew& screw);       // adds or replaces by screw and hole
 void drop_house(Change& change, const std::string& screw, const std::string& hole);
 
 // The shop's own values by name; the defaults are in the reference tables.

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Opening SQLite on a file that is, or is to be, a catalogue: what is refused, and the settings
+// that every connection has. Nothing is written before the file is known to be a catalogue.
+#pragma once
+
+#include <chrono>
+#include <filesystem>
+#include <memory>
+
+#include "store/session.hpp"
+
+namespace SQLite {
+class Database;
+}
+
+namespace store {
+
+enum class Access;
+
+// `CPRT`: what `file` and SQLite's header show a catalogue by.
+inline constexpr std::int32_t k_application_id = 0x43505254;
+
+// A connection with the session that its functions ask.
+struct Connection {
+    std::unique_ptr<Session> session;
+    std::unique_ptr<SQLite::Database> database; // closed before the session goes
+};
+
+// Opens an existing file. Throws error::NoSuchRecord, DamagedFile or InputOutput for what is no
+// catalogue or may not be used so; the file is then untouched.
+[[nodiscard]] Connection connect(const std::filesystem::path& path, Access access,
+                                 std::chrono::milliseconds busy_timeout);
+
+// Opens an empty file to be made a catalogue, without any check.
+[[nodiscard]] Connection connect_empty(const std::filesystem::path& path);
+
+} // namespace store

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "store/kept_table.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "error/error.hpp"
+#include "store/query.hpp"
+
+namespace store {
+
+namespace {
+
+constexpr auto k_columns = R"(
+SELECT name FROM pragma_table_xinfo(?1) ORDER BY cid)";
+
+constexpr auto k_key = R"(
+SELECT name FROM pragma_table_xinfo(?1) WHERE pk > 0 ORDER BY pk)";
+
+std::vector<std::string> names(SQLite::Database& database, const char* sql,
+                               const std::string& table) {
+    Query query(database, sql);
+    query.put(table);
+    std::vector<std::string> found;
+    while (query.step())
+        found.push_back(query.text());
+    return found;
+}
+
+} // namespace
+
+const std::vector<std::string>& kept_tables() {
+    static const std::vector<std::string> k_names = {"body",      "pilot", "work",     "trial",
+                                                     "own_screw", "house", "practice", "machine"};
+    return k_names;
+}
+
+KeptTable::KeptTable(SQLite::Database& database, const std::string& name)
+    : database_(database), name_(name), columns_(names(database, k_columns, name)),
+      key_(names(database, k_key, name)) {
+    const auto& all = kept_tables();
+    if (std::find(all.begin(), all.end(), name) == all.end())
+        throw error::DamagedFile("the history names a table that is not kept: " + name,
+                                 "keep the file as it is and go back to a copy");
+}
+
+std::string KeptTable::row_as_json() const {
+    std::vector<std::string> pairs;
+    for (const auto& column : columns_)
+        pairs.push_back(fmt::format("'{0}', {0}", column));
+    return fmt::format("counterpart_row({})", fmt::join(pairs, ", "));
+}
+
+std::string KeptTable::where_key(std::string_view parameter) const {
+    std::vector<std::string> parts;
+    for (std::size_t i = 0; i < key_.size(); ++i)
+        parts.push_back(fmt::format("{} = {} ->> {}", key_[i], parameter, i));
+    return fmt::format("{}", fmt::join(parts, " AND "));
+}
+
+std::optional<std::string> KeptTable::row(const std::string& key) const {
+    Query query(database_,
+                fmt::format("SELECT {} FROM {} WHERE {}", row_as_json(), name_, where_key("?1")));
+    query.put(key);
+    return query.step() ? std::optional(query.text()) : std::nullopt;
+}
+
+void KeptTable::insert(const std::string& row) const {
+    std::vector<std::string> values;
+    for (const auto& column : columns_)
+        values.push_back(fmt::format("?1 ->> '{}'", column));
+    Query(database_, fmt::format("INSERT INTO {} ({}) VALUES ({})", name_,
+                                 fmt::join(columns_, ", "), fmt::join(values, ", ")))
+        .put(row)
+        .run();
+}
+
+void KeptTable::update(const std::string& key, const std::string& row) const {
+    std::vector<std::string> values;
+    for (const auto& column : columns_)
+        values.push_back(fmt::format("{0} = ?2 ->> '{0}'", column));
+    Query(database_,
+          fmt::format("UPDATE {} SET {} WHERE {}", name_, fmt::join(values, ", "), where_key("?1")))
+        .put(key)
+        .put(row)
+        .run();
+}
+
+void KeptTable::erase(const std::string& key) const {
+    Query(database_, fmt::format("DELETE FROM {} WHERE {}", name_, where_key("?1"))).put(key).run();
+}
+
+void KeptTable::write_snapshot() const {
+    const bool numbered = std::find(columns_.begin(), columns_.end(), "number") != columns_.end();
+    execute(database_,
+            fmt::format(R"(
+INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+SELECT counterpart_group(), '{0}', rowkey, number, NULL, after,
+    counterpart_digest('{0}', rowkey, NULL, after)
+FROM (SELECT counterpart_key({1}) AS rowkey, {2} AS number, {3} AS after FROM {0} ORDER BY {1}))",
+                        name_, fmt::join(key_, ", "), numbered ? "number" : "NULL", row_as_json()));
+}
+
+} // namespace store

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// A table whose every change is in the history, as the history sees it: whole rows as JSON under
+// a key. The statements are made from the table's own columns, so that a new column needs nothing
+// here.
+#pragma once
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace store {
+
+// Their names, in an order in which rows can be put in.
+[[nodiscard]] const std::vector<std::string>& kept_tables();
+
+class KeptTable {
+  public:
+    // Throws error::DamagedFile if the history may not name this table.
+    KeptTable(SQLite::Database& database, const std::string& name);
+
+    // The row as the triggers write it; empty if there is none. `key` is a JSON array.
+    [[nodiscard]] std::optional<std::string> row(const std::string& key) const;
+
+    void insert(const std::string& row) const;
+    void update(const std::string& key, const std::string& row) const;
+    void erase(const std::string& key) const;
+
+    // Writes every row into the history as of the change going on.
+    void write_snapshot() const;
+
+  private:
+    [[nodiscard]] std::string row_as_json() const;
+    [[nodiscard]] std::string where_key(std::string_view parameter) const;
+
+    SQLite::Database& database_;
+    std::string name_;
+    std::vector<std::string> columns_; // as declared
+    std::vector<std::string> key_;     // primary key, in its order
+};
+
+} // namespace store

@@ -1,0 +1,136 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The tables of the house list, the shop's own practice and the machines.
+#include "store/lists.hpp"
+
+#include "error/error.hpp"
+#include "store/query.hpp"
+#include "trade/text.hpp"
+
+namespace store {
+
+namespace {
+
+using trade::folded;
+
+constexpr auto k_house = R"(
+SELECT screw, hole, note FROM house ORDER BY id)";
+
+constexpr auto k_put_house = R"(
+INSERT INTO house (screw_key, hole_key, screw, hole, note) VALUES (?1, ?2, ?3, ?4, ?5)
+ON CONFLICT (screw_key, hole_key) DO UPDATE
+SET screw = excluded.screw, hole = excluded.hole, note = excluded.note)";
+
+constexpr auto k_drop_house = R"(
+DELETE FROM house WHERE screw_key = ?1 AND hole_key = ?2)";
+
+constexpr auto k_practice = R"(
+SELECT name, value FROM practice ORDER BY name)";
+
+constexpr auto k_set_practice = R"(
+INSERT INTO practice (name, value) VALUES (?1, ?2)
+ON CONFLICT (name) DO UPDATE SET value = excluded.value)";
+
+constexpr auto k_reset_practice = R"(
+DELETE FROM practice WHERE name = ?1)";
+
+constexpr auto k_machines = R"(
+SELECT name, chuck_lo, chuck_hi, morse FROM machine ORDER BY name_key)";
+
+constexpr auto k_put_machine = R"(
+INSERT INTO machine (name_key, name, chuck_lo, chuck_hi, morse) VALUES (?1, ?2, ?3, ?4, ?5)
+ON CONFLICT (name_key) DO UPDATE
+SET name = excluded.name, chuck_lo = excluded.chuck_lo, chuck_hi = excluded.chuck_hi,
+    morse = excluded.morse)";
+
+constexpr auto k_drop_machine = R"(
+DELETE FROM machine WHERE name_key = ?1)";
+
+} // namespace
+
+std::vector<HouseScrew> house(const File& file) {
+    std::vector<HouseScrew> all;
+    Query query(file.database(), k_house);
+    while (query.step()) {
+        HouseScrew& screw = all.emplace_back();
+        screw.screw = query.text();
+        screw.hole = query.text();
+        screw.note = query.text();
+    }
+    return all;
+}
+
+void put_house(Change& change, const HouseScrew& screw) {
+    Query query(change.database(), k_put_house);
+    query.put(folded(screw.screw)).put(folded(screw.hole));
+    query.put(screw.screw).put(screw.hole).put(screw.note).run();
+}
+
+void drop_house(Change& change, const std::string& screw, const std::string& hole) {
+    Query query(change.database(), k_drop_house);
+    if (query.put(folded(screw)).put(folded(hole)).run() == 0)
+        throw error::NoSuchRecord("not on the house list: " + screw +
+                                      (hole.empty() ? "" : ", hole " + hole),
+                                  "`counterpart house list` shows it; name the hole if it has one");
+}
+
+std::vector<trade::PracticeRow> own_practice(const File& file) {
+    std::vector<trade::PracticeRow> all;
+    Query query(file.database(), k_practice);
+    while (query.step()) {
+        trade::PracticeRow& row = all.emplace_back();
+        row.name = query.text();
+        row.value = query.text();
+        row.own = true;
+    }
+    return all;
+}
+
+void set_practice(Change& change, const std::string& name, const std::string& value) {
+    Query(change.database(), k_set_practice).put(folded(name)).put(value).run();
+}
+
+void reset_practice(Change& change, const std::string& name) {
+    if (Query(change.database(), k_reset_practice).put(folded(name)).run() == 0)
+        throw error::NoSuchRecord("the shop has no value of its own for: " + name,
+                                  "the default stands already");
+}
+
+std::vector<trade::Machine> machines(const File& file) {
+    std::vector<trade::Machine> all;
+    Query query(file.database(), k_machines);
+    while (query.step()) {
+        trade::Machine& machine = all.emplace_back();
+        machine.name = query.text();
+        const auto lo = query.maybe_integer();
+        const auto hi = query.maybe_integer();
+        if (lo && hi)
+            machine.chuck = {length::Length::from_nm(*lo), length::Length::from_nm(*hi)};
+        if (const auto morse = query.maybe_integer())
+            machine.morse = static_cast<int>(*morse);
+    }
+    return all;
+}
+
+void put_machine(Change& change, const trade::Machine& machine) {
+    Query query(change.database(), k_put_machine);
+    query.put(folded(machine.name)).put(machine.name);
+    if (machine.chuck)
+        query.put(machine.chuck->lo.nm()).put(machine.chuck->hi.nm());
+    else
+        query.put_null().put_null();
+    if (machine.morse)
+        query.put(std::int64_t{*machine.morse});
+    else
+        query.put_null();
+    query.run();
+}
+
+void drop_machine(Change& change, const std::string& name) {
+    if (Query(change.database(), k_drop_machine).put(folded(name)).run() == 0)
+        throw error::NoSuchRecord("there is no such machine: " + name,
+                                  "`counterpart machine list` shows them");
+}
+
+} // namespace store

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "store/migrations.hpp"
+
+// Made by the build from migrations/, byte for byte.
+namespace embedded {
+extern const std::string_view k_0001_first;
+} // namespace embedded
+
+namespace store {
+
+const std::vector<Migration>& migrations() {
+    static const std::vector<Migration> k_migrations = {
+        {"0001-first", embedded::k_0001_first},
+    };
+    return k_migrations;
+}
+
+} // namespace store

@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "store/query.hpp"
+
+#include "error/error.hpp"
+#include "store/translate.hpp"
+#include "store/utf8.hpp"
+
+namespace store {
+
+namespace {
+
+SQLite::Statement prepared(SQLite::Database& database, const std::string& sql) {
+    try {
+        return {database, sql};
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, database.getFilename());
+    }
+}
+
+// So much of a text as a message can show.
+std::string readable_part(std::string_view text) {
+    std::string part;
+    for (const char c : text.substr(0, 40))
+        part += c >= ' ' && c <= '~' ? c : '?';
+    return part;
+}
+
+} // namespace
+
+Query::Query(SQLite::Database& database, const std::string& sql)
+    : database_(database), statement_(prepared(database, sql)) {}
+
+Query& Query::put(std::int64_t value) {
+    statement_.bind(++parameter_, value);
+    return *this;
+}
+
+Query& Query::put(std::string_view text) {
+    if (!is_utf8_without_zero(text))
+        throw error::BadData("text that cannot be kept: " + readable_part(text),
+                             "write it in UTF-8, without zero bytes");
+    statement_.bind(++parameter_, std::string(text));
+    return *this;
+}
+
+Query& Query::put_null() {
+    statement_.bind(++parameter_);
+    return *this;
+}
+
+bool Query::step() {
+    column_ = 0;
+    try {
+        return statement_.executeStep();
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, database_.getFilename());
+    }
+}
+
+int Query::run() {
+    try {
+        const int changed = statement_.exec();
+        statement_.reset();
+        parameter_ = 0;
+        return changed;
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, database_.getFilename());
+    }
+}
+
+bool Query::is_null() {
+    return statement_.isColumnNull(column_);
+}
+
+std::int64_t Query::integer() {
+    return statement_.getColumn(column_++).getInt64();
+}
+
+std::string Query::text() {
+    return statement_.getColumn(column_++).getString();
+}
+
+std::optional<std::int64_t> Query::maybe_integer() {
+    if (is_null()) {
+        skip(1);
+        return std::nullopt;
+    }
+    return integer();
+}
+
+std::optional<std::string> Query::maybe_text() {
+    if (is_null()) {
+        skip(1);
+        return std::nullopt;
+    }
+    return text();
+}
+
+void execute(SQLite::Database& database, const std::string& sql) {
+    try {
+        database.exec(sql);
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, database.getFilename());
+    }
+}
+
+std::int64_t integer_from(SQLite::Database& database, const std::string& sql) {
+    Query query(database, sql);
+    query.step();
+    return query.integer();
+}
+
+} // namespace store

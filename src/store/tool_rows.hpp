@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// What bodies and pilots share: their numbers, their lists of work, and who has them.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "store/change.hpp"
+
+namespace store {
+
+enum class ToolKind { body, pilot };
+
+// Spends a number for a tool: the one wanted, or the next if that is 0. Throws error::BadData for
+// one that was ever given out, or is not from 1 to 999,999,999.
+std::int64_t give_number(Change& change, ToolKind kind, std::int64_t wanted);
+
+// Throws error::NoSuchRecord, saying so if the number belonged to a tool or is one of the other
+// kind.
+[[noreturn]] void throw_no_such(const File& file, ToolKind kind, std::int64_t number);
+
+using WorkLists = std::map<std::int64_t, std::vector<std::string>>;
+using Loans = std::map<std::int64_t, std::string>;
+
+[[nodiscard]] WorkLists all_work(SQLite::Database& database);
+[[nodiscard]] Loans all_loans(SQLite::Database& database);
+[[nodiscard]] std::vector<std::string> work_of(SQLite::Database& database, std::int64_t number);
+[[nodiscard]] std::optional<std::string> loan_of(SQLite::Database& database, std::int64_t number);
+
+// Makes the list this one; rows that stay the same are not touched.
+void put_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks);
+
+} // namespace store
