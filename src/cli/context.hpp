@@ -41,6 +41,7 @@ class Context {
     [[nodiscard]] std::ostream& out() const { return out_; }
     [[nodiscard]] std::ostream& err() const { return err_; }
     [[nodiscard]] present::Style style() const { return {surroundings_.colour}; }
+    [[nodiscard]] bool on_terminal() const { return surroundings_.terminal; }
     [[nodiscard]] std::size_t width() const { return surroundings_.width; }
 
     [[nodiscard]] std::filesystem::path path() const; // of the catalogue

@@ -33,6 +33,7 @@ Surroundings surroundings_of_process() {
     around.home = variable("HOME");
     if (isatty(STDOUT_FILENO) == 0)
         return around;
+    around.terminal = true;
     around.colour = variable("NO_COLOR").empty() && variable("TERM") != "dumb";
     winsize size{};
     if (ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0)

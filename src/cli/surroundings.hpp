@@ -14,7 +14,8 @@ struct Surroundings {
     std::string file;       // COUNTERPART_FILE
     std::string data_home;  // XDG_DATA_HOME
     std::string home;       // HOME
-    bool colour = false;    // standard output is a terminal that nobody asked to be plain
+    bool terminal = false;  // standard output is one
+    bool colour = false;    // and nobody asked for it to be plain
     std::size_t width = 80; // columns to print in
 };
 

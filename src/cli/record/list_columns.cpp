@@ -30,13 +30,26 @@ Column<Record> name_column(std::string Record::*field, const std::string& about)
     return column;
 }
 
+// Rather than a word or the name of a drill.
+bool is_length(const std::string& cell, const Reading& reading) {
+    try {
+        static_cast<void>(length::parse_reading(cell, reading.bare));
+        return true;
+    } catch (const error::BadData&) {
+        return false;
+    }
+}
+
 Column<HouseScrew> hole_column() {
     Column<HouseScrew> column = MakeColumn<HouseScrew>::text(
         "hole", &HouseScrew::hole, "close, normal, loose, tap, a drill, or a measured size");
     column.placeholder = "HOLE";
-    column.read = [](HouseScrew& house, const Cells& cells, const Reading&) {
-        refuse_date(cells.at("hole"), SizeKind::length);
-        house.hole = read_text(cells.at("hole"));
+    column.read = [](HouseScrew& house, const Cells& cells, const Reading& reading) {
+        const std::string& cell = cells.at("hole");
+        refuse_date(cell, SizeKind::length);
+        house.hole = read_text(cell);
+        if (is_length(cell, reading))
+            house.hole = with_stored_unit(cell, reading);
     };
     return column;
 }

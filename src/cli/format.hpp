@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `--json` and `--csv`, for every command that prints records.
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <string>
+#include <vector>
+
+#include "cli/context.hpp"
+
+namespace cli {
+
+struct Format {
+    bool json = false;
+    bool csv = false;
+};
+
+void declare_format(CLI::App& app, Format& format);
+
+// Rows of CSV, the first the header. On a terminal what could disturb it is escaped.
+void print_csv(const std::vector<std::vector<std::string>>& rows, const Context& context);
+
+} // namespace cli

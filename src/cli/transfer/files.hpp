@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Whole files, in and out.
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+namespace cli::transfer {
+
+// Throws error::InputOutput for what cannot be read.
+[[nodiscard]] std::string read_whole(const std::filesystem::path& path);
+
+// Written beside the file, put on the disk, then given its name, so that there is never half a
+// file. Throws error::InputOutput; also when something is there and `replace` is not asked for, or
+// when what is there is no plain file.
+void write_whole(const std::filesystem::path& path, const std::string& text, bool replace);
+
+} // namespace cli::transfer

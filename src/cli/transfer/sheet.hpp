@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// A CSV file as rows of named cells.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cli/record/column.hpp"
+#include "cli/transfer/mistakes.hpp"
+
+namespace cli::transfer {
+
+struct SheetRow {
+    std::size_t row = 0;
+    record::Cells cells;
+};
+
+// Reads the text of a file whose header may name `known` columns, in any order, and must name
+// `required` (empty: none). What is wrong with the file or its header goes into `mistakes`.
+[[nodiscard]] std::vector<SheetRow> read_sheet(std::string_view text,
+                                               const std::vector<std::string>& known,
+                                               const std::string& required, Mistakes& mistakes);
+
+} // namespace cli::transfer

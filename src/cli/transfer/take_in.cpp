@@ -1,0 +1,166 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Records with numbers of their own go first, so that the others get numbers that are free.
+#include "cli/transfer/take_in.hpp"
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+#include "cli/record/berths.hpp"
+#include "match/question.hpp"
+#include "store/tools.hpp"
+#include "trade/text.hpp"
+
+namespace cli::transfer {
+
+namespace {
+
+using record::Problem;
+
+template <class Record>
+struct Entry {
+    std::size_t row = 0;
+    Record record;
+};
+
+// The rows whose every cell can be read.
+template <class Record>
+std::vector<Entry<Record>> read_rows(const std::vector<SheetRow>& rows,
+                                     const record::Columns<Record>& columns, Destination& to) {
+    std::vector<Entry<Record>> entries;
+    for (const SheetRow& row : rows) {
+        Record read;
+        const auto problems = record::read_cells(read, columns, row.cells, to.reading);
+        to.mistakes.add(row.row, problems);
+        if (problems.empty())
+            entries.push_back({row.row, std::move(read)});
+    }
+    return entries;
+}
+
+template <class Record>
+void numbered_first(std::vector<Entry<Record>>& entries) {
+    std::stable_partition(entries.begin(), entries.end(),
+                          [](const Entry<Record>& entry) { return entry.record.number != 0; });
+}
+
+// Runs `store` for one row; a refusal becomes a mistake of that row.
+bool stored(std::size_t row, const std::string& column, const std::string& cell, Destination& to,
+            const std::function<void()>& store) {
+    try {
+        store();
+        return true;
+    } catch (const error::BadData& bad) {
+        to.mistakes.add(row, record::problem_of(column, cell, bad.what(), bad.hint()));
+    } catch (const error::NoSuchRecord& missing) {
+        to.mistakes.add(row, record::problem_of(column, cell, missing.what(), missing.hint()));
+    }
+    return false;
+}
+
+std::string number_cell(std::int64_t number) {
+    return number == 0 ? std::string() : std::to_string(number);
+}
+
+} // namespace
+
+std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Destination& to) {
+    auto entries = read_rows(rows, record::body_columns(), to);
+    numbered_first(entries);
+    std::vector<std::int64_t> numbers;
+    for (const auto& [row, body] : entries) {
+        const auto problems = record::contradictions(body);
+        to.mistakes.add(row, problems);
+        if (!problems.empty())
+            continue;
+        stored(row, "number", number_cell(body.number), to,
+               [&, &added = body] { numbers.push_back(store::add_body(to.change, added)); });
+    }
+    std::sort(numbers.begin(), numbers.end());
+    return numbers;
+}
+
+std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Destination& to) {
+    auto entries = read_rows(rows, record::pilot_columns(), to);
+    numbered_first(entries);
+    record::Berths berths(to.file);
+    std::vector<std::int64_t> numbers;
+    for (const auto& [row, pilot] : entries) {
+        auto problems = record::contradictions(pilot);
+        if (const auto problem = berths.take(pilot))
+            problems.push_back(*problem);
+        to.mistakes.add(row, problems);
+        if (!problems.empty())
+            continue;
+        stored(row, "number", number_cell(pilot.number), to, [&, &added = pilot] {
+            const std::int64_t number = store::add_pilot(to.change, added);
+            if (added.tried)
+                store::record_trial(to.change, {number, *added.in_body, *added.tried});
+            numbers.push_back(number);
+        });
+    }
+    std::sort(numbers.begin(), numbers.end());
+    return numbers;
+}
+
+std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
+    std::set<std::string> seen;
+    std::size_t count = 0;
+    for (const auto& [row, screw] : read_rows(rows, record::screw_columns(), to)) {
+        if (!seen.insert(trade::folded(screw.name)).second) {
+            to.mistakes.add(row, Problem{"screw", "a screw that is there twice", screw.name,
+                                         "keep one of them"});
+            continue;
+        }
+        stored(row, "screw", screw.name, to, [&, &added = screw] {
+            store::put_own_screw(to.change, added);
+            ++count;
+        });
+    }
+    return count;
+}
+
+std::vector<Problem> house_problems(const store::HouseScrew& house, const trade::Tables& tables,
+                                    const std::vector<trade::OwnScrew>& own,
+                                    const record::Reading& reading) {
+    std::string column = "screw";
+    try {
+        const trade::Screw screw = trade::resolve_screw(house.screw, "", tables, own);
+        column = "hole";
+        if (!house.hole.empty())
+            static_cast<void>(
+                match::parse_hole(house.hole, screw, tables, *reading.practice, reading.stored));
+    } catch (const error::Error& bad) {
+        if (bad.code() != error::ExitCode::bad_data &&
+            bad.code() != error::ExitCode::no_such_record)
+            throw;
+        return {record::problem_of(column, column == "screw" ? house.screw : house.hole, bad.what(),
+                                   bad.hint())};
+    }
+    return {};
+}
+
+std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
+                          const trade::Tables& tables) {
+    const auto own = store::own_screws(to.file);
+    std::set<std::pair<std::string, std::string>> seen;
+    std::size_t count = 0;
+    for (const auto& [row, house] : read_rows(rows, record::house_columns(), to)) {
+        auto problems = house_problems(house, tables, own, to.reading);
+        if (!seen.emplace(trade::folded(house.screw), trade::folded(house.hole)).second)
+            problems.push_back({"screw", "a screw that is there twice with the same hole",
+                                house.screw, "keep one of them"});
+        to.mistakes.add(row, problems);
+        if (!problems.empty())
+            continue;
+        stored(row, "screw", house.screw, to, [&, &added = house] {
+            store::put_house(to.change, added);
+            ++count;
+        });
+    }
+    return count;
+}
+
+} // namespace cli::transfer

@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// Rows of a file into the catalogue, as part of one change. Every row is tried; what is wrong goes
+// into `mistakes`, and if anything does the change must not be committed.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cli/transfer/sheet.hpp"
+#include "store/change.hpp"
+#include "store/lists.hpp"
+#include "trade/screw.hpp"
+
+namespace cli::transfer {
+
+struct Destination {
+    store::File& file;
+    store::Change& change;
+    record::Reading reading;
+    Mistakes& mistakes;
+};
+
+// The numbers given, ascending.
+std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Destination& to);
+std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Destination& to);
+
+// How many rows.
+std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to);
+std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
+                          const trade::Tables& tables);
+
+// What is wrong with a line of the house list: a screw that no table has, a hole that is none.
+[[nodiscard]] std::vector<record::Problem> house_problems(const store::HouseScrew& house,
+                                                          const trade::Tables& tables,
+                                                          const std::vector<trade::OwnScrew>& own,
+                                                          const record::Reading& reading);
+
+} // namespace cli::transfer
