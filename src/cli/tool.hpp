@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// A tool by its number, and what to call it in one line, so that a mistyped number is seen.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+
+#include "cli/context.hpp"
+#include "cli/record/records.hpp"
+
+namespace cli {
+
+using Tool = std::variant<trade::Body, record::PilotRecord>;
+
+// Reads the word of a command line that is a tool's number. Throws error::UsageError.
+[[nodiscard]] std::int64_t tool_number(const std::string& word);
+
+// Throws error::NoSuchRecord.
+[[nodiscard]] Tool find_tool(const store::File& file, std::int64_t number);
+[[nodiscard]] trade::Body find_body(const store::File& file, std::int64_t number);
+[[nodiscard]] record::PilotRecord find_pilot(const store::File& file, std::int64_t number);
+
+// How the pilot went in the body it is in.
+[[nodiscard]] record::PilotRecord with_trial(const trade::Pilot& pilot, const store::File& file);
+
+// As written, with its unit. With `wanted`, a size in the other unit is converted.
+[[nodiscard]] std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored,
+                                     std::optional<length::Unit> wanted = std::nullopt);
+
+// `12: counterbore 7/16, removable pilot, bore 3/16; rack 2`.
+[[nodiscard]] std::string one_line(const trade::Body& body, length::Unit stored);
+[[nodiscard]] std::string one_line(const trade::Pilot& pilot, length::Unit stored);
+[[nodiscard]] std::string one_line(const Tool& tool, length::Unit stored);
+
+// What was asked for on the command line and is in the catalogue: for reading sizes.
+class Measures {
+  public:
+    explicit Measures(Context& context)
+        : practice_(context.practice()), bare_(context.unit()),
+          stored_(context.catalogue().unit()) {}
+
+    [[nodiscard]] record::Reading reading() const { return {bare_, stored_, &practice_}; }
+
+  private:
+    trade::Practice practice_;
+    length::Unit bare_;
+    length::Unit stored_;
+};
+
+} // namespace cli
