@@ -104,6 +104,13 @@ record::PilotRecord find_pilot(const store::File& file, std::int64_t number) {
                               "counterpart list pilots shows the pilots");
 }
 
+void update_tool(store::Change& change, const Tool& tool) {
+    if (const auto* body = std::get_if<trade::Body>(&tool))
+        store::update_body(change, *body);
+    else
+        store::update_pilot(change, std::get<record::PilotRecord>(tool));
+}
+
 std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored,
                        std::optional<length::Unit> wanted) {
     if (!dimension)

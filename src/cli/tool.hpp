@@ -11,6 +11,7 @@
 
 #include "cli/context.hpp"
 #include "cli/record/records.hpp"
+#include "store/change.hpp"
 
 namespace cli {
 
@@ -23,6 +24,9 @@ using Tool = std::variant<trade::Body, record::PilotRecord>;
 [[nodiscard]] Tool find_tool(const store::File& file, std::int64_t number);
 [[nodiscard]] trade::Body find_body(const store::File& file, std::int64_t number);
 [[nodiscard]] record::PilotRecord find_pilot(const store::File& file, std::int64_t number);
+
+// Writes every field of an existing tool; how a pilot was tried is not one of them.
+void update_tool(store::Change& change, const Tool& tool);
 
 // How the pilot went in the body it is in.
 [[nodiscard]] record::PilotRecord with_trial(const trade::Pilot& pilot, const store::File& file);

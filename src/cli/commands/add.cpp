@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `add`: one record by options that have the names of the CSV columns.
+#include "cli/command.hpp"
+#include "cli/record/berths.hpp"
+#include "cli/record/options.hpp"
+#include "cli/tool.hpp"
+#include "present/text.hpp"
+#include "store/tools.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+using record::Cells;
+
+struct Options {
+    Cells cells;
+};
+
+struct ScrewOptions {
+    std::string screw;
+    Cells cells;
+};
+
+template <class Record>
+Record read(const Cells& cells, const record::Columns<Record>& columns, Context& context) {
+    const Measures measures(context);
+    Record read;
+    record::refuse_options(record::read_cells(read, columns, cells, measures.reading()));
+    return read;
+}
+
+void say_added(const std::string& line, Context& context) {
+    context.out() << "Added " << line << '\n';
+}
+
+error::ExitCode add_body(const Options& options, Context& context) {
+    store::File& file = context.catalogue(store::Access::write);
+    auto body = read(options.cells, record::body_columns(), context);
+    record::refuse_options(record::contradictions(body));
+    store::Change change(file, context.settings().words);
+    body.number = store::add_body(change, body);
+    change.commit();
+    say_added(one_line(body, file.unit()), context);
+    return error::ExitCode::done;
+}
+
+error::ExitCode add_pilot(const Options& options, Context& context) {
+    store::File& file = context.catalogue(store::Access::write);
+    auto pilot = read(options.cells, record::pilot_columns(), context);
+    record::refuse_options(record::contradictions(pilot));
+    store::Change change(file, context.settings().words);
+    if (const auto problem = record::Berths(file).take(pilot))
+        record::refuse_options({*problem});
+    pilot.number = store::add_pilot(change, pilot);
+    if (pilot.tried)
+        store::record_trial(change, {pilot.number, *pilot.in_body, *pilot.tried});
+    change.commit();
+    say_added(one_line(pilot, file.unit()), context);
+    return error::ExitCode::done;
+}
+
+error::ExitCode add_screw(const ScrewOptions& options, Context& context) {
+    store::File& file = context.catalogue(store::Access::write);
+    Cells cells = options.cells;
+    cells["screw"] = options.screw;
+    const auto screw = read(cells, record::screw_columns(), context);
+    store::Change change(file, context.settings().words);
+    store::put_own_screw(change, screw);
+    change.commit();
+    std::string line = present::safe(screw.name);
+    if (screw.head_dia)
+        line += ", head " + shown_size(screw.head_dia, file.unit());
+    if (screw.head_height)
+        line += ", " + shown_size(screw.head_height, file.unit()) + " high";
+    say_added(line, context);
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_add(CLI::App& app, Plan& plan) {
+    app.require_subcommand(1);
+    auto* body = app.add_subcommand("body", "a counterbore or spotfacer");
+    Options& b = chosen<Options>(*body, plan, add_body);
+    record::declare_columns(*body, record::body_columns(), {}, b.cells);
+
+    auto* pilot = app.add_subcommand("pilot", "a removable pilot");
+    Options& p = chosen<Options>(*pilot, plan, add_pilot);
+    record::declare_columns(*pilot, record::pilot_columns(), {}, p.cells);
+
+    auto* screw = app.add_subcommand("screw", "a screw of the shop's own, or its own figures "
+                                              "for a listed one");
+    ScrewOptions& s = chosen<ScrewOptions>(*screw, plan, add_screw);
+    screw->add_option("SCREW", s.screw, "what it is called: \"5/16-18 fillister\"")->required();
+    record::declare_columns(*screw, record::screw_columns(), {"screw"}, s.cells);
+}
+
+} // namespace cli::commands
