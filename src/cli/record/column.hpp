@@ -38,6 +38,8 @@ struct Column {
     std::function<void(Record&, const Cells&, const Reading&)> read;
     // Absent where another column's JSON tells it.
     std::function<present::Json(const Record&)> json;
+    // Of a dimension: the dimension, null when it is not known.
+    std::function<const trade::Dimension*(const Record&)> size = nullptr;
 };
 
 template <class Record>

@@ -159,7 +159,8 @@ struct MakeColumn {
                     if (!cell.empty())
                         r.*field = read_size(cell, how_in(cells, how), feature, reading);
                 },
-                [field](const Record& r) { return present::dimension_json(r.*field); }};
+                [field](const Record& r) { return present::dimension_json(r.*field); },
+                [field](const Record& r) { return r.*field ? &*(r.*field) : nullptr; }};
     }
 
     // How the dimension `of` is known. Alone, it changes what is known of the value that is there.

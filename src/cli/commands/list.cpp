@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `list`: the records, a line each.
+#include <fmt/format.h>
+
+#include <map>
+
+#include "cli/command.hpp"
+#include "cli/filter.hpp"
+#include "cli/format.hpp"
+#include "cli/inventory.hpp"
+#include "cli/record/make_column.hpp"
+#include "cli/tool.hpp"
+#include "cli/transfer/rows.hpp"
+#include "present/table.hpp"
+#include "store/lists.hpp"
+#include "trade/text.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+struct Options {
+    std::string what;
+    FilterOptions filter;
+    Format format;
+};
+
+struct Selection {
+    std::vector<trade::Body> bodies;
+    std::vector<record::PilotRecord> pilots;
+    std::map<std::int64_t, std::int64_t> in_body; // body to pilot, of all
+};
+
+Selection select(const Options& options, Context& context) {
+    const store::File& file = context.catalogue();
+    const Filter filter(options.filter, context.unit());
+    Selection found;
+    for (const record::PilotRecord& pilot : pilot_records(file)) {
+        if (pilot.in_body)
+            found.in_body[*pilot.in_body] = pilot.number;
+        if (options.what != "bodies" && filter.wants(pilot))
+            found.pilots.push_back(pilot);
+    }
+    if (options.what != "pilots")
+        for (const trade::Body& body : store::bodies(file))
+            if (filter.wants(body))
+                found.bodies.push_back(body);
+    return found;
+}
+
+// What keeps a tool from being taken and used as it is.
+template <class Record>
+std::string state(const Record& record) {
+    std::vector<std::string> parts;
+    if (record.retired)
+        parts.push_back("retired: " + *record.retired);
+    if (record.loan)
+        parts.push_back("on loan to " + *record.loan);
+    if (record.condition && *record.condition != trade::Condition::good)
+        parts.emplace_back(trade::to_text(*record.condition));
+    if (!record.work.empty())
+        parts.push_back(record::list_text(record.work));
+    return fmt::format("{}", fmt::join(parts, "; "));
+}
+
+std::string pilot_cell(const trade::Body& body, const Selection& found, length::Unit stored,
+                       std::optional<length::Unit> wanted) {
+    const auto in_it = found.in_body.find(body.number);
+    if (in_it != found.in_body.end())
+        return "no. " + std::to_string(in_it->second);
+    return body.pilot_dia ? shown_size(body.pilot_dia, stored, wanted)
+                          : std::string(trade::to_text(body.pilot_kind));
+}
+
+std::string body_table(const Selection& found, Context& context) {
+    const length::Unit stored = context.catalogue().unit();
+    const auto wanted = context.settings().units;
+    present::Table table({{"body", true},
+                          {"cuts"},
+                          {"kind"},
+                          {"pilot"},
+                          {"bore"},
+                          {"reach"},
+                          {"set"},
+                          {"place"},
+                          {"state"}});
+    for (const trade::Body& body : found.bodies)
+        table.add({std::to_string(body.number), shown_size(body.cut_dia, stored, wanted),
+                   std::string(trade::to_text(body.kind)), pilot_cell(body, found, stored, wanted),
+                   shown_size(body.bore, stored, wanted), shown_size(body.reach, stored, wanted),
+                   body.set, body.place, state(body)});
+    return table.empty() ? std::string() : table.text(context.width(), context.style());
+}
+
+std::string pilot_table(const Selection& found, Context& context) {
+    const length::Unit stored = context.catalogue().unit();
+    const auto wanted = context.settings().units;
+    present::Table table({{"pilot", true},
+                          {"diameter"},
+                          {"length"},
+                          {"shank"},
+                          {"in body", true},
+                          {"tried"},
+                          {"set"},
+                          {"place"},
+                          {"state"}});
+    for (const record::PilotRecord& pilot : found.pilots)
+        table.add({std::to_string(pilot.number), shown_size(pilot.pilot_dia, stored, wanted),
+                   shown_size(pilot.pilot_length, stored, wanted),
+                   shown_size(pilot.shank_dia, stored, wanted),
+                   pilot.in_body ? std::to_string(*pilot.in_body) : std::string(),
+                   pilot.tried ? std::string(trade::to_text(*pilot.tried)) : std::string(),
+                   pilot.set, pilot.place, state(pilot)});
+    return table.empty() ? std::string() : table.text(context.width(), context.style());
+}
+
+void print_tables(const Selection& found, Context& context) {
+    const std::string bodies = body_table(found, context);
+    const std::string pilots = pilot_table(found, context);
+    if (bodies.empty() && pilots.empty()) {
+        context.out() << "Nothing to list.\n";
+        return;
+    }
+    context.out() << bodies << (bodies.empty() || pilots.empty() ? "" : "\n") << pilots;
+}
+
+template <class Record>
+present::Json tool_json(const Record& tool, const record::Columns<Record>& columns) {
+    present::Json json = record::json_of(tool, columns);
+    json["retired"] = tool.retired ? present::Json(*tool.retired) : present::Json(nullptr);
+    json["loan"] = tool.loan ? present::Json(*tool.loan) : present::Json(nullptr);
+    return json;
+}
+
+void print_json(const Options& options, const Selection& found, Context& context) {
+    present::Json json = {{"format", 1}};
+    if (options.what != "pilots") {
+        json["bodies"] = present::Json::array();
+        for (const trade::Body& body : found.bodies)
+            json["bodies"].push_back(tool_json(body, record::body_columns()));
+    }
+    if (options.what != "bodies") {
+        json["pilots"] = present::Json::array();
+        for (const record::PilotRecord& pilot : found.pilots)
+            json["pilots"].push_back(tool_json(pilot, record::pilot_columns()));
+    }
+    context.out() << present::json_text(json);
+}
+
+void print_tools(const Options& options, Context& context) {
+    const Selection found = select(options, context);
+    const length::Unit stored = context.catalogue().unit();
+    if (options.format.json)
+        print_json(options, found, context);
+    else if (!options.format.csv)
+        print_tables(found, context);
+    else if (options.what == "bodies")
+        print_csv(transfer::csv_rows(found.bodies, record::body_columns(), stored), context);
+    else if (options.what == "pilots")
+        print_csv(transfer::csv_rows(found.pilots, record::pilot_columns(), stored), context);
+    else
+        throw error::UsageError("bodies and pilots do not share their columns",
+                                "list bodies --csv, or list pilots --csv");
+}
+
+void print_screws(const Options& options, Context& context) {
+    const length::Unit stored = context.catalogue().unit();
+    const auto screws = store::own_screws(context.catalogue());
+    present::Json rows = present::Json::array();
+    present::Table table({{"screw"}, {"head"}, {"height"}, {"diameter"}, {"drive"}, {"note"}});
+    for (const trade::OwnScrew& screw : screws) {
+        rows.push_back(record::json_of(screw, record::screw_columns()));
+        const std::string key = screw.drive_size.empty() ? "" : " " + screw.drive_size;
+        table.add({screw.name, shown_size(screw.head_dia, stored, context.settings().units),
+                   shown_size(screw.head_height, stored, context.settings().units),
+                   shown_size(screw.screw_dia, stored, context.settings().units), screw.drive + key,
+                   screw.note});
+    }
+    if (options.format.json)
+        context.out() << present::json_text({{"format", 1}, {"screws", rows}});
+    else if (options.format.csv)
+        print_csv(transfer::csv_rows(screws, record::screw_columns(), stored), context);
+    else if (table.empty())
+        context.out() << "No screws of the shop's own.\n";
+    else
+        context.out() << table.text(context.width(), context.style());
+}
+
+error::ExitCode run(const Options& given, Context& context) {
+    Options options = given;
+    options.what = trade::folded(given.what);
+    if (options.what == "screws")
+        print_screws(options, context);
+    else if (options.what.empty() || options.what == "bodies" || options.what == "pilots")
+        print_tools(options, context);
+    else
+        throw error::UsageError("nothing is listed by that name: " + given.what,
+                                "bodies, pilots or screws; the house list: house list");
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_list(CLI::App& app, Plan& plan) {
+    Options& options = chosen<Options>(app, plan, run);
+    app.add_option("WHAT", options.what, "bodies, pilots or screws; else bodies and pilots");
+    declare_filter(app, options.filter);
+    declare_format(app, options.format);
+}
+
+} // namespace cli::commands

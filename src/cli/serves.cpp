@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The matcher, asked about a rack in which this is the only body, or the only pilot.
+#include "cli/serves.hpp"
+
+#include <algorithm>
+
+#include "match/answer.hpp"
+#include "store/lists.hpp"
+
+namespace cli {
+
+namespace {
+
+// The catalogue, less the other tools of the same kind.
+class OneToolRack : public trade::Rack {
+  public:
+    OneToolRack(const trade::Rack& all, const Tool& tool)
+        : bodies_(all.bodies()), pilots_(all.pilots()), trials_(all.trials()) {
+        if (const auto* body = std::get_if<trade::Body>(&tool))
+            std::erase_if(bodies_, [&](const auto& other) { return other.number != body->number; });
+        else
+            std::erase_if(pilots_, [&](const auto& other) {
+                return other.number != std::get<record::PilotRecord>(tool).number;
+            });
+    }
+    [[nodiscard]] std::vector<trade::Body> bodies() const override { return bodies_; }
+    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return pilots_; }
+    [[nodiscard]] std::vector<trade::Trial> trials() const override { return trials_; }
+
+  private:
+    std::vector<trade::Body> bodies_;
+    std::vector<trade::Pilot> pilots_;
+    std::vector<trade::Trial> trials_;
+};
+
+const std::vector<std::string>& usual_sizes() {
+    static const std::vector<std::string> sizes = {
+        "#0",    "#1",    "#2",   "#3",  "#4",   "#5",  "#6",  "#8",  "#10", "#12",   "1/4",
+        "5/16",  "3/8",   "7/16", "1/2", "9/16", "5/8", "3/4", "7/8", "1",   "1-1/8", "1-1/4",
+        "1-3/8", "1-1/2", "M1.6", "M2",  "M2.5", "M3",  "M4",  "M5",  "M6",  "M8",    "M10",
+        "M12",   "M14",   "M16",  "M18", "M20",  "M22", "M24", "M30", "M36"};
+    return sizes;
+}
+
+// Whether a head of these limits could go in this cutter, and would not be lost in it.
+bool about_the_size(const trade::Head& head, const Tool& tool) {
+    const auto* body = std::get_if<trade::Body>(&tool);
+    if (body == nullptr || !body->cut_dia)
+        return false;
+    const length::Range& cut = body->cut_dia->range;
+    return head.head_dia.lo < cut.hi && head.head_dia.hi * 2 > cut.lo;
+}
+
+std::vector<store::HouseScrew> listed_screws(const Tool& tool, const trade::Tables& tables) {
+    std::vector<store::HouseScrew> screws;
+    for (const std::string& size : usual_sizes()) {
+        for (const trade::Head& head : tables.heads(size)) {
+            const bool form = head.form == "socket head cap" || head.form == "fillister";
+            if (!form || !about_the_size(head, tool))
+                continue;
+            const std::string name = size + ' ' + head.form;
+            const bool there = std::any_of(screws.begin(), screws.end(),
+                                           [&](const auto& s) { return s.screw == name; });
+            if (!there)
+                screws.push_back({name, "", ""});
+        }
+    }
+    return screws;
+}
+
+std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const OneToolRack& rack,
+                                        const match::Shop& shop,
+                                        const std::vector<trade::OwnScrew>& own, Context& context) {
+    match::Question question;
+    question.screw = trade::resolve_screw(wanted.screw, "", context.tables(), own);
+    question.below = shop.practice.below_flush;
+    if (!wanted.hole.empty())
+        question.hole = match::parse_hole(wanted.hole, question.screw, context.tables(),
+                                          shop.practice, context.catalogue().unit());
+    const match::Report report = match::match(question, shop, rack, context.unit(), 0, false);
+    return report.answers.empty() ? std::nullopt : std::optional(report.answers.front());
+}
+
+// Whether this tool has a part in the answer, and the answer is of any use.
+bool serves(const match::Answer& answer, const Tool& tool) {
+    if (answer.kind == match::AnswerKind::closest)
+        return false;
+    const auto* pilot = std::get_if<record::PilotRecord>(&tool);
+    return pilot == nullptr || answer.pilot == pilot->number;
+}
+
+} // namespace
+
+std::vector<Served> served_screws(const Tool& tool, Context& context) {
+    const OneToolRack rack(context.rack(), tool);
+    const match::Shop shop =
+        match::make_shop(context.tables(), context.practice(), context.catalogue().unit());
+    const auto own = context.own_screws();
+    auto screws = store::house(context.catalogue());
+    if (screws.empty())
+        screws = listed_screws(tool, context.tables());
+    std::vector<Served> served;
+    for (const store::HouseScrew& wanted : screws) {
+        const auto answer = answer_for(wanted, rack, shop, own, context);
+        if (answer && serves(*answer, tool))
+            served.push_back({wanted.screw, wanted.hole, *answer});
+    }
+    std::stable_sort(served.begin(), served.end(), [](const Served& a, const Served& b) {
+        return a.answer.kind < b.answer.kind;
+    });
+    return served;
+}
+
+} // namespace cli
