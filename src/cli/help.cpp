@@ -4,6 +4,8 @@
 // Help in 80 columns: CLI11's own formatter does not wrap.
 #include "cli/help.hpp"
 
+#include <algorithm>
+
 #include "present/text.hpp"
 
 namespace cli {
@@ -50,14 +52,22 @@ std::string left_side(const CLI::Option& option) {
     return text;
 }
 
+bool has_options(const CLI::App& app) {
+    const auto options = app.get_options();
+    return std::any_of(options.begin(), options.end(), [](const CLI::Option* option) {
+        return !option->get_positional() &&
+               option->get_lnames() != std::vector<std::string>{"help"};
+    });
+}
+
 std::string usage(const CLI::App& app) {
     std::string text = "Usage: " + full_name(app);
-    const bool program = app.get_parent() == nullptr;
-    if (program)
-        text += " [--file FILE] [--units UNIT]";
-    const auto verbs = app.get_subcommands(nullptr);
-    if (!verbs.empty())
-        text += program ? " COMMAND ..." : " VERB ...";
+    if (app.get_parent() == nullptr)
+        return text + " [--file FILE] [--units UNIT] COMMAND ...\n";
+    if (!app.get_subcommands(nullptr).empty())
+        return text + " VERB ...\n";
+    if (has_options(app))
+        text += " [OPTIONS]";
     for (const CLI::Option* option : app.get_options()) {
         if (!option->get_positional())
             continue;
@@ -65,15 +75,6 @@ std::string usage(const CLI::App& app) {
         const std::string name = option->get_name(true, false) + (many ? "..." : "");
         text += option->get_required() ? ' ' + name : " [" + name + ']';
     }
-    const auto has_options = [&] {
-        for (const CLI::Option* option : app.get_options())
-            if (!option->get_positional() &&
-                option->get_lnames() != std::vector<std::string>{"help"})
-                return true;
-        return false;
-    };
-    if (!program && verbs.empty() && has_options())
-        text += " [OPTION...]";
     return text + '\n';
 }
 

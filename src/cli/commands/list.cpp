@@ -126,14 +126,6 @@ void print_tables(const Selection& found, Context& context) {
     context.out() << bodies << (bodies.empty() || pilots.empty() ? "" : "\n") << pilots;
 }
 
-template <class Record>
-present::Json tool_json(const Record& tool, const record::Columns<Record>& columns) {
-    present::Json json = record::json_of(tool, columns);
-    json["retired"] = tool.retired ? present::Json(*tool.retired) : present::Json(nullptr);
-    json["loan"] = tool.loan ? present::Json(*tool.loan) : present::Json(nullptr);
-    return json;
-}
-
 void print_json(const Options& options, const Selection& found, Context& context) {
     present::Json json = {{"format", 1}};
     if (options.what != "pilots") {

@@ -7,12 +7,12 @@
 #include "cli/command.hpp"
 #include "cli/filter.hpp"
 #include "cli/format.hpp"
+#include "cli/inventory.hpp"
 #include "cli/record/show_fields.hpp"
 #include "cli/serves.hpp"
 #include "cli/transfer/rows.hpp"
 #include "present/fields.hpp"
 #include "present/table.hpp"
-#include "store/tools.hpp"
 
 namespace cli::commands {
 
@@ -83,20 +83,12 @@ void print_text(const Tool& tool, const std::vector<Served>& served, Context& co
     print_served(served, context);
 }
 
-template <class Record>
-present::Json record_json(const Record& record, const record::Columns<Record>& columns) {
-    present::Json json = record::json_of(record, columns);
-    json["retired"] = record.retired ? present::Json(*record.retired) : present::Json(nullptr);
-    json["loan"] = record.loan ? present::Json(*record.loan) : present::Json(nullptr);
-    return json;
-}
-
 void print_json(const Tool& tool, const std::vector<Served>& served, Context& context) {
     present::Json json = {{"format", 1}};
     if (const auto* body = std::get_if<trade::Body>(&tool))
-        json["body"] = record_json(*body, record::body_columns());
+        json["body"] = tool_json(*body, record::body_columns());
     else
-        json["pilot"] = record_json(std::get<record::PilotRecord>(tool), record::pilot_columns());
+        json["pilot"] = tool_json(std::get<record::PilotRecord>(tool), record::pilot_columns());
     json["trials"] = present::Json::array();
     for (const trade::Trial& trial : trials_of(tool, context.catalogue()))
         json["trials"].push_back(

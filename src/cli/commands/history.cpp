@@ -1,0 +1,176 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `history`: what changed, newest last: every change in a line, or one tool's life in detail.
+#include "store/history.hpp"
+#include "cli/command.hpp"
+#include "cli/format.hpp"
+#include "cli/tool.hpp"
+#include "present/json.hpp"
+#include "present/table.hpp"
+#include "present/text.hpp"
+#include "store/tools.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+using present::Json;
+using store::HistoryRow;
+
+struct Options {
+    std::string number;
+    Format format;
+};
+
+Json parsed(const std::string& row) {
+    return row.empty() ? Json(nullptr) : Json::parse(row);
+}
+
+std::string value_text(const Json& row, const std::string& key) {
+    const auto value = row.find(key);
+    if (value == row.end() || value->is_null())
+        return {};
+    std::string text = value->is_string() ? value->get<std::string>() : value->dump();
+    const auto how = row.find(key + "_how");
+    if (how != row.end() && how->is_string() && how->get<std::string>() != "unstated")
+        text += " (" + how->get<std::string>() + ')';
+    return text;
+}
+
+bool ends_in(const std::string& key, const std::string& ending) {
+    return key.size() > ending.size() &&
+           key.compare(key.size() - ending.size(), ending.size(), ending) == 0;
+}
+
+// A dimension is told by its text and how it is known; its limits follow from them.
+bool told_by_another(const std::string& key) {
+    return ends_in(key, "_lo") || ends_in(key, "_hi") || ends_in(key, "_how");
+}
+
+std::vector<std::string> differences(const Json& before, const Json& after) {
+    std::vector<std::string> lines;
+    for (const auto& [key, value] : after.items()) {
+        if (told_by_another(key))
+            continue;
+        const std::string was = value_text(before, key);
+        const std::string is = value_text(after, key);
+        if (was != is)
+            lines.push_back(key + ": " + (was.empty() ? "not known" : was) + " -> " +
+                            (is.empty() ? "not known" : is));
+    }
+    return lines;
+}
+
+// What is in a row that came or went.
+std::string whole_row(const Json& row) {
+    std::string text;
+    for (const auto& [key, value] : row.items()) {
+        const std::string shown = told_by_another(key) ? std::string() : value_text(row, key);
+        if (!shown.empty())
+            text += (text.empty() ? "" : ", ") + key + ' ' + shown;
+    }
+    return text;
+}
+
+std::vector<std::string> lines_of(const HistoryRow& row) {
+    const Json before = parsed(row.before);
+    const Json after = parsed(row.after);
+    if (before.is_object() && after.is_object()) {
+        std::vector<std::string> lines = differences(before, after);
+        for (std::string& line : lines)
+            line = row.table + ' ' + line;
+        return lines;
+    }
+    return {row.table + (after.is_object() ? " entered: " + whole_row(after)
+                                           : " taken away: " + whole_row(before))};
+}
+
+std::string short_time(const std::string& time) {
+    std::string text = time.substr(0, 16); // to the minute
+    if (text.size() > 10)
+        text[10] = ' ';
+    return text;
+}
+
+void print_life(const std::vector<HistoryRow>& rows, const Context& context) {
+    std::int64_t group = 0;
+    for (const HistoryRow& row : rows) {
+        if (row.group != group)
+            context.out() << short_time(row.time) << "  " << present::safe(row.words) << '\n';
+        group = row.group;
+        for (const std::string& line : lines_of(row))
+            for (const std::string& part :
+                 present::wrapped(present::safe(line), context.width() - 4))
+                context.out() << "    " << part << '\n';
+    }
+}
+
+void print_changes(const std::vector<HistoryRow>& rows, const Context& context) {
+    present::Table table({{"when (UTC)"}, {"rows", true}, {"what"}});
+    for (std::size_t i = 0; i < rows.size();) {
+        std::size_t count = 0;
+        while (i + count < rows.size() && rows[i + count].group == rows[i].group)
+            ++count;
+        table.add({short_time(rows[i].time), std::to_string(count), rows[i].words});
+        i += count;
+    }
+    context.out() << (table.empty() ? std::string("Nothing has changed yet.\n")
+                                    : table.text(context.width(), context.style()));
+}
+
+void print_json(const std::vector<HistoryRow>& rows, const Context& context) {
+    Json list = Json::array();
+    for (const HistoryRow& row : rows)
+        list.push_back({{"change", row.group},
+                        {"time", row.time},
+                        {"words", row.words},
+                        {"table", row.table},
+                        {"number", row.number ? Json(*row.number) : Json(nullptr)},
+                        {"before", parsed(row.before)},
+                        {"after", parsed(row.after)}});
+    context.out() << present::json_text({{"format", 1}, {"history", list}});
+}
+
+void print_rows(const std::vector<HistoryRow>& rows, const Context& context) {
+    std::vector<std::vector<std::string>> cells{
+        {"change", "time", "words", "table", "number", "before", "after"}};
+    for (const HistoryRow& row : rows)
+        cells.push_back({std::to_string(row.group), row.time, row.words, row.table,
+                         row.number ? std::to_string(*row.number) : std::string(), row.before,
+                         row.after});
+    print_csv(cells, context);
+}
+
+error::ExitCode run(const Options& options, Context& context) {
+    const store::File& file = context.catalogue();
+    std::optional<std::int64_t> number;
+    if (!options.number.empty())
+        number = tool_number(options.number);
+    const auto rows = store::history(file, number);
+    if (number && rows.empty())
+        static_cast<void>(find_tool(file, *number));
+    if (options.format.json) {
+        print_json(rows, context);
+    } else if (options.format.csv) {
+        print_rows(rows, context);
+    } else if (!number) {
+        print_changes(rows, context);
+    } else {
+        // A tool whose entry was taken back is no longer there, but its life is.
+        if (store::body(file, *number) || store::pilot(file, *number))
+            context.out() << one_line(find_tool(file, *number), file.unit()) << '\n';
+        print_life(rows, context);
+    }
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_history(CLI::App& app, Plan& plan) {
+    Options& options = chosen<Options>(app, plan, run);
+    app.add_option("NUMBER", options.number, "of one tool, in detail; else every change");
+    declare_format(app, options.format);
+}
+
+} // namespace cli::commands
