@@ -51,6 +51,17 @@ Hole tapping(const trade::Screw& screw, const trade::Tables& tables) {
             true};
 }
 
+Hole measured(std::string_view text, const trade::Practice& practice, length::Unit unit) {
+    try {
+        const auto size = trade::read_dimension(text, How::caliper, Feature::hole, unit, practice);
+        return {HoleKind::measured, std::string(text), {}, size.range, false};
+    } catch (const error::BadData&) {
+        throw error::BadData("hole: neither a drill nor a size: '" + std::string(text) + "'",
+                             "close, normal, loose, tap, a drill (F, #7, 9/32, 7 mm), or a size "
+                             "with limits if known (.332 +-.001)");
+    }
+}
+
 } // namespace
 
 Hole parse_hole(std::string_view text, const trade::Screw& screw, const trade::Tables& tables,
@@ -68,8 +79,7 @@ Hole parse_hole(std::string_view text, const trade::Screw& screw, const trade::T
     if (!name.empty())
         if (auto drill = drill_named(name, tables))
             return {HoleKind::drilled, std::string(text), *drill, {}, false};
-    const auto size = trade::read_dimension(text, How::caliper, Feature::hole, unit, practice);
-    return {HoleKind::measured, std::string(text), {}, size.range, false};
+    return measured(text, practice, unit);
 }
 
 } // namespace match

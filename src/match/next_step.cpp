@@ -23,8 +23,7 @@ std::string joined(const std::vector<std::string>& parts) {
 }
 
 std::string because(const Reason* reason) {
-    return reason ? reason->rule + ": needs " + reason->need + "; has " + reason->have
-                  : std::string();
+    return reason ? reason->rule + ": " + reason->need + "; here " + reason->have : std::string();
 }
 
 } // namespace

@@ -23,6 +23,8 @@ using match::Seat;
 namespace {
 
 constexpr std::size_t k_first_others = 6;
+constexpr const char* k_caution =
+    "Clamp the work, guard the spindle, stop it to enter the pilot; see docs/safety.md.\n";
 
 std::string with_pilot(const Answer& answer) {
     switch (answer.seat) {
@@ -193,7 +195,8 @@ std::string match_text(const match::Report& report, const trade::Screw& screw,
             text += reasons_text(report.answers.front(), layout);
         text += others_text(report, layout) + "\n";
     }
-    return text + counts_text(report, layout.pairs) + wanted_text(report, layout);
+    text += counts_text(report, layout.pairs) + wanted_text(report, layout);
+    return usable(report) ? text + k_caution : text;
 }
 
 } // namespace present

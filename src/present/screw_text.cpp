@@ -65,7 +65,8 @@ std::string legend(const trade::Screw& screw, std::size_t width) {
         text += lines("* answers when no series is named: the larger head.", width);
     for (const auto& head : screw.heads)
         if (!head.head_min_note.empty())
-            text += lines("d  " + head.series + ": least " + head.head_min_note + ".", width);
+            text +=
+                lines("d  " + head.series + ", least diameter " + head.head_min_note + ".", width);
     return text.empty() ? text : text + "\n";
 }
 
@@ -133,11 +134,13 @@ std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::siz
 
 std::string screw_text(const trade::Screw& screw, length::Unit unit, const Style& style,
                        std::size_t width) {
-    Sources sources;
-    return screw_summary(screw, unit, width) + "\n" +
-           heads_text(screw, unit, style, width, sources) + legend(screw, width) +
-           holes_text(screw, unit, style, width, sources) +
-           counterbores_text(screw, unit, style, width, sources) + sources.list(width);
+    Sources sources; // numbered in the order of the tables
+    std::string text = screw_summary(screw, unit, width) + "\n";
+    text += heads_text(screw, unit, style, width, sources);
+    text += legend(screw, width);
+    text += holes_text(screw, unit, style, width, sources);
+    text += counterbores_text(screw, unit, style, width, sources);
+    return text + sources.list(width);
 }
 
 } // namespace present

@@ -85,7 +85,10 @@ std::string name_of(const AskedScrew& asked) {
     const auto& thread = asked.thread;
     const auto* mark = thread.size.system == SizeSystem::metric ? "x" : "-";
     const auto pitch = thread.pitch.empty() ? std::string() : mark + thread.pitch;
-    return fmt::format("{}{} {}", thread.size.text, pitch, asked.form);
+    // A bare 1 or 2 would be read as a number size.
+    const bool whole_inches = thread.size.system == SizeSystem::inch && pitch.empty() &&
+                              thread.size.text.find('/') == std::string::npos;
+    return fmt::format("{}{}{} {}", thread.size.text, pitch, whole_inches ? " in" : "", asked.form);
 }
 
 Screw screw_with(const AskedScrew& asked, std::vector<Head> heads, const Tables& tables) {
