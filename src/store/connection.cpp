@@ -40,16 +40,14 @@ void settle(Connection& connection, std::chrono::milliseconds busy_timeout) {
     configure(database, SQLITE_DBCONFIG_DEFENSIVE, 1);
     configure(database, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
     configure(database, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
-    execute(database, R"(
-PRAGMA cell_size_check = ON;
-PRAGMA synchronous = EXTRA;
-)");
+    execute(database, "PRAGMA cell_size_check = ON");
     register_functions(database, *connection.session);
 }
 
-// For writing: a file that another program turned to a write-ahead log is turned back, since a
-// catalogue can be copied at rest.
+// For writing: what is committed is on the disk. A file that another program turned to a
+// write-ahead log is turned back, since a catalogue can be copied at rest.
 void use_rollback_journal(SQLite::Database& database, const fs::path& path) {
+    execute(database, "PRAGMA synchronous = EXTRA");
     Query query(database, "PRAGMA journal_mode = DELETE");
     if (!query.step() || query.text() != "delete")
         throw error::Busy("the catalogue is in use by another program: " + path.string(),
@@ -82,6 +80,7 @@ Connection connect(const fs::path& path, Access access, std::chrono::millisecond
 Connection connect_empty(const fs::path& path) {
     Connection connection{std::make_unique<Session>(), open_database(path, SQLite::OPEN_READWRITE)};
     settle(connection, std::chrono::milliseconds(0));
+    use_rollback_journal(*connection.database, path);
     return connection;
 }
 

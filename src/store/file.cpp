@@ -65,12 +65,8 @@ bool has_cut_change(const Connection& connection) {
 // Opens for writing, which takes back a change cut short, and brings an older file up to date.
 Connection connect_to_write(const fs::path& path, milliseconds busy_timeout) {
     Connection connection = connect(path, Access::write, busy_timeout);
-    const std::int64_t version = version_of(connection);
-    refuse_version(version, path);
-    if (version < static_cast<std::int64_t>(migrations().size())) {
-        back_up_beside(*connection.database, path);
-        migrate(*connection.database, *connection.session, migrations());
-    }
+    refuse_version(version_of(connection), path);
+    bring_up_to_date(*connection.database, *connection.session, path, migrations());
     return connection;
 }
 

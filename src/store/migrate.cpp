@@ -118,4 +118,13 @@ std::filesystem::path back_up_beside(SQLite::Database& database,
     return wanted;
 }
 
+void bring_up_to_date(SQLite::Database& database, Session& session,
+                      const std::filesystem::path& path, const std::vector<Migration>& steps) {
+    const auto version = static_cast<std::size_t>(integer_from(database, "PRAGMA user_version"));
+    if (version >= steps.size())
+        return;
+    back_up_beside(database, path);
+    migrate(database, session, steps);
+}
+
 } // namespace store

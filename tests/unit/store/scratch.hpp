@@ -37,7 +37,7 @@ class Folder {
 void write(const std::filesystem::path& path, const std::string& bytes);
 
 // A new catalogue in inches.
-[[nodiscard]] store::File catalogue(const std::filesystem::path& path);
+store::File catalogue(const std::filesystem::path& path);
 
 // Every row of every table that undo brings back, as text.
 [[nodiscard]] std::string dump(const store::File& file);
@@ -46,6 +46,6 @@ void write(const std::filesystem::path& path, const std::string& bytes);
 [[nodiscard]] std::int64_t number_from(const store::File& file, const std::string& sql);
 
 // What `act` throws of the program's own errors; empty if it throws nothing.
-[[nodiscard]] std::optional<error::Error> error_of(const std::function<void()>& act);
+std::optional<error::Error> error_of(const std::function<void()>& act);
 
 } // namespace scratch

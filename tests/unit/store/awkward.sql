@@ -1,0 +1,2 @@
+-- @NAME@ ${x} ; [[ ]] \n 
+"quotes" (a)" )sql" é
