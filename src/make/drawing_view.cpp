@@ -1,0 +1,192 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The side view. Diameters stand in a column on either side of it with the chamfers beneath them,
+// positions along the shank in bands above, lengths in one band below, so that no text meets
+// another whatever the piece looks like.
+#include <algorithm>
+
+#include "make/drawing_parts.hpp"
+
+namespace make {
+
+namespace {
+
+// Millimetres of paper.
+constexpr double k_column = (k_drawing_width - k_most_view_length) / 2;
+constexpr double k_dimension_off = 8; // dimension line of a diameter from the view
+constexpr double k_leader_off = 4;    // elbow of a chamfer's leader from the view
+constexpr double k_between = 3;       // between texts, and from the view to text
+constexpr double k_tail_room = 6;     // for an arrow from outside
+constexpr double k_past_tail = 5;     // level part that takes text clear of such an arrow
+constexpr double k_radius_slant = 6;  // leader of a corner radius
+
+class View {
+  public:
+    View(Sketch& sketch, const Subject& subject, double top);
+    double draw();
+
+  private:
+    [[nodiscard]] Stack undercut_words() const;
+    [[nodiscard]] double height_above() const;
+    double column(double end_x, double dia, const Stack& dia_words, const Stack& chamfer_words,
+                  double chamfer, Side side);
+    double columns();
+    void flat();
+    void corner();
+    double lengths(double top);
+
+    Sketch& sketch_;
+    const Subject& subject_;
+    const Proportions& sizes_;
+    double band_; // height of one line of dimensions
+    Frame frame_;
+    double top_ = 0; // of the view itself
+};
+
+View::View(Sketch& sketch, const Subject& subject, double top)
+    : sketch_(sketch), subject_(subject), sizes_(subject.sizes),
+      band_(height_of(limits_stack({}, subject.lettering), k_dimension_size) + k_between) {
+    frame_.factor = subject.scale.factor;
+    const double room = k_most_view_length - sizes_.length() * frame_.factor;
+    frame_.left = k_column + room / 2;
+    top_ = top + height_above();
+    frame_.axis = top_ + sizes_.largest_dia() / 2 * frame_.factor;
+}
+
+Stack View::undercut_words() const {
+    Stack words{"undercut"};
+    for (const auto& [dimension, what] : {std::pair{&subject_.spec.undercut_width, " wide"},
+                                          std::pair{&subject_.spec.undercut_depth, " deep"}})
+        for (auto& line : subject_.notes.words(**dimension, "", what))
+            words.push_back(std::move(line));
+    return words;
+}
+
+double View::height_above() const {
+    double height = k_tail_room;
+    if (subject_.spec.flat_at)
+        height = std::max(height, 2 * band_ + k_between);
+    if (subject_.spec.undercut_width)
+        height = std::max(height, height_of(undercut_words(), k_dimension_size) + 2 * k_between);
+    return height;
+}
+
+// A diameter and a chamfer beside one end of the view. Returns where they end.
+double View::column(double end_x, double dia, const Stack& dia_words, const Stack& chamfer_words,
+                    double chamfer, Side side) {
+    const double away = side == Side::left ? -1 : 1;
+    const double edge = frame_.x(end_x);
+    sketch_.upright(
+        {edge + away * k_dimension_off, frame_.y(dia / 2), frame_.y(-dia / 2), edge, side},
+        dia_words);
+    const double under_line = dia / 2 * frame_.factor + k_tail_room;
+    const double under_text = height_of(dia_words, k_dimension_size) / 2 + k_between;
+    double y = frame_.axis + std::max(under_line, under_text);
+    if (chamfer_words.empty())
+        return y;
+    const double half = height_of(chamfer_words, k_dimension_size) / 2;
+    y += half;
+    sketch_.leader(frame_.at(end_x - away * chamfer / 2, -(dia - chamfer) / 2),
+                   {edge + away * k_leader_off, y}, side, chamfer_words);
+    return y + half;
+}
+
+double View::columns() {
+    const auto& spec = subject_.spec;
+    const auto& notes = subject_.notes;
+    const double right =
+        column(sizes_.length(), sizes_.nose_dia, notes.words(spec.pilot_dia, "Ø"),
+               notes.words(spec.nose_chamfer, "", " x 45°"), sizes_.nose_chamfer, Side::right);
+    double left = frame_.axis;
+    if (spec.sleeve_bore)
+        left = column(0, sizes_.bore, notes.words(*spec.sleeve_bore, "Ø"), {}, 0, Side::left);
+    else if (spec.shank_chamfer)
+        left = column(0, sizes_.shank_dia, notes.words(spec.shank_dia, "Ø"),
+                      notes.words(*spec.shank_chamfer, "", " x 45°"), sizes_.shank_chamfer,
+                      Side::left);
+    return std::max(left, right);
+}
+
+// Where the flat lies, in the bands above; marked out, a word on how.
+void View::flat() {
+    const auto& spec = subject_.spec;
+    if (!spec.flat_at)
+        return;
+    const double surface = frame_.y(sizes_.shank_dia / 2);
+    const double low = frame_.y(sizes_.shank_dia / 2 - sizes_.flat_depth);
+    double y = top_ - k_between - band_ / 2;
+    if (!spec.flat_at->limits) {
+        const double middle = frame_.x(sizes_.shank_length / 2);
+        sketch_.leader({middle, surface}, {middle - k_leader_off, y}, Side::left,
+                       subject_.notes.words(*spec.flat_at, "flat "));
+        return;
+    }
+    const double start = frame_.x(sizes_.flat_at);
+    const double end = frame_.x(sizes_.flat_at + sizes_.flat_length);
+    if (sizes_.flat_at > 0) {
+        sketch_.across({frame_.x(0), start, y, surface, surface, Side::left},
+                       subject_.notes.words(*spec.flat_at));
+        y -= band_;
+    }
+    sketch_.across({start, end, y, low, surface, Side::left},
+                   subject_.notes.words(*spec.flat_length));
+}
+
+// The corner between nose and shank: its leader goes up where nothing else is.
+void View::corner() {
+    const auto& spec = subject_.spec;
+    if (spec.undercut_width) {
+        const auto words = undercut_words();
+        const double along = sizes_.shank_length - sizes_.undercut_width / 2;
+        const double up = sizes_.shank_dia / 2 - sizes_.undercut_depth;
+        const double y = top_ - k_between - height_of(words, k_dimension_size) / 2;
+        const Point elbow{frame_.x(along), y};
+        sketch_.line(elbow, {elbow.x + k_past_tail, y}, Pen::thin);
+        sketch_.leader(frame_.at(along, up), elbow, Side::right, {});
+        sketch_.stack(elbow.x + k_past_tail + 1, y, words, k_dimension_size, Anchor::start);
+    } else if (spec.corner_radius) {
+        const double in = sizes_.corner_radius * 0.3;
+        const Point tip = frame_.at(sizes_.shank_length + in, sizes_.nose_dia / 2 + in);
+        sketch_.leader(tip, {tip.x + k_radius_slant, top_ - k_between}, Side::right,
+                       subject_.notes.words(*spec.corner_radius, "corner R"));
+    }
+}
+
+double View::lengths(double top) {
+    const auto& spec = subject_.spec;
+    const double y = top + k_between + band_ / 2;
+    const double right_edge = frame_.y(-sizes_.nose_dia / 2);
+    if (subject_.piece.kind == PieceKind::turn_down)
+        return top;
+    if (subject_.piece.kind == PieceKind::sleeve) {
+        sketch_.across(
+            {frame_.x(0), frame_.x(sizes_.length()), y, right_edge, right_edge, Side::right},
+            subject_.notes.words(spec.pilot_length));
+        return y + band_ / 2;
+    }
+    const double left_edge = frame_.y(-sizes_.shank_dia / 2);
+    const double shoulder = std::max(left_edge, right_edge);
+    sketch_.across({frame_.x(0), frame_.x(sizes_.shank_length), y, left_edge, shoulder, Side::left},
+                   subject_.notes.words(spec.shank_length));
+    sketch_.across({frame_.x(sizes_.shank_length), frame_.x(sizes_.length()), y, shoulder,
+                    right_edge, Side::right},
+                   subject_.notes.words(spec.pilot_length));
+    return y + band_ / 2;
+}
+
+double View::draw() {
+    draw_outline(sketch_, subject_, frame_);
+    flat();
+    corner();
+    const double bottom = frame_.axis + sizes_.largest_dia() / 2 * frame_.factor;
+    return lengths(std::max(bottom, columns()));
+}
+
+} // namespace
+
+double draw_view(Sketch& sketch, const Subject& subject, double top) {
+    return View(sketch, subject, top).draw();
+}
+
+} // namespace make

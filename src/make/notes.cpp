@@ -1,0 +1,80 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "make/notes.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "length/print.hpp"
+#include "make/spec_dimensions.hpp"
+
+namespace make {
+
+namespace {
+
+std::string capitalized(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+std::string runout_note(const Piece& piece, const Spec& spec, const Lettering& lettering) {
+    const auto most =
+        fmt::format("{} TIR", length::with_unit(spec.runout.limits->hi, lettering.unit));
+    switch (piece.kind) {
+    case PieceKind::pilot:
+        break;
+    case PieceKind::sleeve:
+        return "Outside to the pilot's shank within " + most +
+               ": finish the outside with the sleeve fixed on the pilot, held by its shank.";
+    case PieceKind::turn_down:
+        return "Nose to shank within " + most + ": chuck by the shank, indicate true.";
+    }
+    return "Nose to shank within " + most + ": both diameters in one chucking.";
+}
+
+} // namespace
+
+Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
+    : lettering_(lettering) {
+    add_to_suit(spec);
+    if (piece.kind == PieceKind::pilot && piece.shank)
+        lines_.push_back("Shank to slip in " + in_bodies(piece) + ": try " +
+                         (piece.bodies.size() > 1 ? "each" : "it") + " before parting off.");
+    if (spec.flat_at && spec.flat_at->limits && spec.flat_at->limits->hi == length::Length())
+        lines_.emplace_back("The flat runs out at the free end of the shank.");
+    if (piece.kind == PieceKind::turn_down)
+        lines_.emplace_back("Shank, flat and length stay as they are.");
+    if (piece.kind == PieceKind::sleeve)
+        lines_.push_back(fmt::format("Fixed on pilot {} with retaining compound or soft solder.",
+                                     piece.owned ? piece.owned->number : 0));
+    lines_.push_back(runout_note(piece, spec, lettering));
+    lines_.push_back("Finish " + spec.finish + ". Remove all burrs.");
+}
+
+void Notes::add_to_suit(const Spec& spec) {
+    for (const auto* dimension : dimensions_of(spec)) {
+        if (dimension->limits || dimension->to_suit.empty() || dimension->to_suit == "as it is")
+            continue;
+        names_.push_back(dimension->name);
+        lines_.push_back(capitalized(dimension->name) + ": " + dimension->to_suit + ".");
+    }
+}
+
+std::size_t Notes::number_of(const Dimension& dimension) const {
+    const auto found = std::find(names_.begin(), names_.end(), dimension.name);
+    return found == names_.end() ? 0 : static_cast<std::size_t>(found - names_.begin()) + 1;
+}
+
+Stack Notes::words(const Dimension& dimension, std::string_view before,
+                   std::string_view after) const {
+    if (dimension.limits)
+        return limits_stack(*dimension.limits, lettering_, before, after);
+    if (const auto number = number_of(dimension))
+        return {fmt::format("{}to suit, note {}", before, number)};
+    return {fmt::format("{}{}", before, dimension.to_suit)};
+}
+
+} // namespace make

@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The sizes that a piece is drawn at, in millimetres: the middle of its limits, and for what is to
+// suit the size that it usually has. Also the scales of a drawing.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "make/drawing.hpp"
+
+namespace make {
+
+struct Proportions {
+    double nose_dia = 0;
+    double nose_length = 0;
+    double nose_chamfer = 0;
+    double shank_dia = 0; // 0: a sleeve has none
+    double shank_length = 0;
+    double shank_chamfer = 0;
+    double undercut_width = 0; // 0: none
+    double undercut_depth = 0;
+    double corner_radius = 0; // 0: none
+    double flat_at = 0;
+    double flat_length = 0; // 0: no flat, or marked out
+    double flat_depth = 0;
+    double bore = 0;         // of a sleeve
+    double nose_dia_now = 0; // of a pilot that is turned down
+    bool exact = true;       // false: something is drawn as it usually is
+
+    [[nodiscard]] double length() const { return shank_length + nose_length; }
+    [[nodiscard]] double largest_dia() const;
+};
+
+[[nodiscard]] Proportions proportions_of(const Piece& piece, const Spec& spec);
+
+// Paper over piece: `5:1` is 5. Of the usual scales the largest at which the piece fits.
+struct Scale {
+    double factor = 1;
+    std::string name;
+};
+[[nodiscard]] Scale fitting_scale(double length, double most_length, double dia, double most_dia);
+
+} // namespace make
