@@ -9,6 +9,12 @@
 
 namespace make {
 
+namespace {
+
+constexpr double k_between_rows = 3;
+
+} // namespace
+
 Drawing draw(const Piece& piece, const Spec& spec, const Lettering& lettering) {
     const Notes notes(piece, spec, lettering);
     const auto sizes = proportions_of(piece, spec);
@@ -21,7 +27,7 @@ Drawing draw(const Piece& piece, const Spec& spec, const Lettering& lettering) {
     drawing.title = fmt::format("Item {}", piece.item);
     Sketch sketch(drawing);
     double y = draw_view(sketch, subject, k_margin);
-    y = draw_section_and_notes(sketch, subject, y);
+    y = draw_section_and_notes(sketch, subject, y + k_between_rows);
     y = draw_title_block(sketch, subject, y + k_margin);
     sketch.box({k_frame, k_frame, k_drawing_width - k_frame, y}, Pen::frame);
     drawing.height = y + k_frame;

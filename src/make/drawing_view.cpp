@@ -149,7 +149,7 @@ void View::corner() {
         const double in = sizes_.corner_radius * 0.3;
         const Point tip = frame_.at(sizes_.shank_length + in, sizes_.nose_dia / 2 + in);
         sketch_.leader(tip, {tip.x + k_radius_slant, top_ - k_between}, Side::right,
-                       subject_.notes.words(*spec.corner_radius, "corner R"));
+                       subject_.notes.words(*spec.corner_radius, "corner R "));
     }
 }
 

@@ -70,8 +70,9 @@ std::size_t fitting(std::string_view word, double size, double width) {
     return bytes;
 }
 
-bool close_together(const Range& limits) {
-    return limits.hi - limits.lo < length::thousandths(3);
+// Closer than any limits of a length or a chamfer.
+bool close_together(const Range& limits, Unit unit) {
+    return limits.hi - limits.lo < in_unit(unit, length::inches_e5(450), length::micrometres(40));
 }
 
 std::string padded(Length value, Unit unit, int decimals) {
@@ -91,7 +92,7 @@ Unit other(Unit unit) {
 }
 
 Length step_for(const Range& limits, Unit unit) {
-    if (close_together(limits))
+    if (close_together(limits, unit))
         return fine_step(unit);
     return in_unit(unit, length::thousandths(1), length::micrometres(10));
 }
@@ -156,7 +157,7 @@ Stack wrap(std::string_view words, double size, double width) {
 }
 
 std::string limits_text(const Range& limits, Unit unit) {
-    const int decimals = (unit == Unit::inch ? 3 : 2) + (close_together(limits) ? 1 : 0);
+    const int decimals = (unit == Unit::inch ? 3 : 2) + (close_together(limits, unit) ? 1 : 0);
     const auto inside = inward(limits, step_for(limits, unit));
     const auto lo = padded(inside.lo, unit, decimals);
     const auto hi = padded(inside.hi, unit, decimals);

@@ -28,8 +28,8 @@ using Stack = std::vector<std::string>;
 // Broken at spaces into lines no wider than `width`; a longer word is broken anywhere.
 [[nodiscard]] Stack wrap(std::string_view words, double size, double width);
 
-// `.3260-.3270`: both with the same number of decimals, four where they lie close (to three
-// thousandths of an inch), else three; in millimetres one fewer. The other unit is rounded inward.
+// `.3260-.3270`: both with the same number of decimals, four where they lie within .0045 in, else
+// three; in millimetres three within 0.04 mm, else two. Rounded inward.
 [[nodiscard]] std::string limits_text(const length::Range& limits, length::Unit unit);
 
 // The limits between `before` and `after`, in the other unit on a second line if asked for.

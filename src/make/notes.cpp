@@ -45,8 +45,12 @@ Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
                          (piece.bodies.size() > 1 ? "each" : "it") + " before parting off.");
     if (spec.flat_at && spec.flat_at->limits && spec.flat_at->limits->hi == length::Length())
         lines_.emplace_back("The flat runs out at the free end of the shank.");
-    if (piece.kind == PieceKind::turn_down)
+    if (piece.kind == PieceKind::turn_down) {
         lines_.emplace_back("Shank, flat and length stay as they are.");
+        if (piece.owned && piece.owned->pilot_dia)
+            lines_.push_back("Broken line: the nose as it is, Ø " +
+                             limits_text(piece.owned->pilot_dia->range, lettering.unit) + ".");
+    }
     if (piece.kind == PieceKind::sleeve)
         lines_.push_back(fmt::format("Fixed on pilot {} with retaining compound or soft solder.",
                                      piece.owned ? piece.owned->number : 0));
@@ -73,7 +77,7 @@ Stack Notes::words(const Dimension& dimension, std::string_view before,
     if (dimension.limits)
         return limits_stack(*dimension.limits, lettering_, before, after);
     if (const auto number = number_of(dimension))
-        return {fmt::format("{}to suit, note {}", before, number)};
+        return {fmt::format("{}{}to suit, note {}", before, before == "Ø" ? " " : "", number)};
     return {fmt::format("{}{}", before, dimension.to_suit)};
 }
 

@@ -63,13 +63,20 @@ Dimension new_pilot_length(const Piece& piece, Unit unit) {
 
 Dimension length_of_sleeve(const Piece& piece, Unit unit) {
     if (!piece.owned || !piece.owned->pilot_length)
-        return suiting("pilot length", "as long as the pilot in it, or up to .010 in shorter");
+        return suiting("pilot length",
+                       "as long as the pilot in it, or up to " +
+                           say(in_unit(unit, k_length_tolerance, length::micrometres(250)), unit) +
+                           " shorter");
     const auto& pilot = piece.owned->pilot_length->range;
     const Range limits{std::max(pilot.lo - k_length_tolerance, pilot.lo / 2), pilot.lo};
     return {"pilot length", inward(limits, coarse_step(unit)), {}, k_common};
 }
 
 } // namespace
+
+std::string thirty_second(Unit unit) {
+    return unit == Unit::inch ? "1/32 in" : "0.8 mm";
+}
 
 std::string in_bodies(const Piece& piece) {
     std::string text = piece.bodies.size() == 1 ? "body" : "bodies";
@@ -141,10 +148,11 @@ Dimension shank_length(const Piece& piece, Unit unit) {
     if (piece.kind != PieceKind::pilot)
         return as_it_is("shank length",
                         piece.owned ? piece.owned->shank_length : trade::MaybeDimension());
-    const auto how =
-        fmt::format("put a pin in the bore of {}, measure the depth from the mouth "
-                    "and take off 1/32 in{}",
-                    in_bodies(piece), piece.bodies.size() > 1 ? "; the least of them counts" : "");
+    const auto off = thirty_second(unit);
+    const auto how = fmt::format("put a pin in the bore of {}, measure the depth from the mouth "
+                                 "and take off {}{}",
+                                 in_bodies(piece), off,
+                                 piece.bodies.size() > 1 ? "; the least of them counts" : "");
     MaybeRange depth;
     for (const auto& body : piece.bodies) {
         if (!body.bore_depth)
@@ -160,7 +168,7 @@ Dimension shank_length(const Piece& piece, Unit unit) {
     return {"shank length",
             Range{most - tolerance, most},
             {},
-            "the least bore depth less 1/32 in (common practice)"};
+            "the least bore depth less " + off + " (common practice)"};
 }
 
 Length usual_shank_length(Length shank_dia) {

@@ -85,6 +85,9 @@ struct Flat {
 [[nodiscard]] std::optional<Flat> flat_of(const Piece& piece, const trade::Practice& practice,
                                           const Dimension& shank_length, length::Unit unit);
 
+// 1/32 in as it is said in the unit.
+[[nodiscard]] std::string thirty_second(length::Unit unit);
+
 // `body 12`, `bodies 12, 15 and 31`.
 [[nodiscard]] std::string in_bodies(const Piece& piece);
 

@@ -119,8 +119,11 @@ Flat marked_out(const Piece& piece, const FlatRow& row, const Dimension& depth, 
                       (several ? " in turn" : "") + ", nip the set screw, withdraw, file at the " +
                       (several ? "marks" : "mark");
     if (several)
-        flat.length = Dimension{
-            "flat length", {}, "over all the marks, 1/32 in beyond the outer ones", k_source};
+        flat.length =
+            Dimension{"flat length",
+                      {},
+                      "over all the marks, " + thirty_second(unit) + " beyond the outer ones",
+                      k_source};
     else
         flat.length =
             Dimension{"flat length",

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+#include "make/grid.hpp"
+#include "make/lettering.hpp"
 #include "make/spec_dimensions.hpp"
 #include "match/say.hpp"
 #include "trade/text.hpp"
@@ -26,12 +28,17 @@ constexpr auto k_safety =
     "stop the spindle to gauge or try the piece; files need handles; brush chips. Learners under "
     "supervision; local rules come first.";
 
+// Left on by roughing, and most that is left for grinding.
+Length roughing(length::Unit unit) {
+    return in_unit(unit, length::thousandths(10), length::micrometres(250));
+}
+
 std::string number_of(const Piece& piece) {
     return piece.owned ? std::to_string(piece.owned->number) : std::string("?");
 }
 
 std::string limits_or(const Dimension& dimension, length::Unit unit) {
-    return dimension.limits ? "to " + say(*dimension.limits, unit) : dimension.to_suit;
+    return dimension.limits ? "to " + limits_text(*dimension.limits, unit) : dimension.to_suit;
 }
 
 std::string recording(const Piece& piece) {
@@ -57,8 +64,7 @@ Lines pilot_steps(const Piece& piece, const Spec& spec, length::Unit unit) {
     steps.push_back(fmt::format("Bar in the chuck or a collet, long enough to turn nose and shank "
                                 "in one chucking, the {} at the outer end; face it.",
                                 shoulder ? "shank" : "nose"));
-    steps.push_back("Rough both diameters about " + say(length::thousandths(10), unit) +
-                    " over size.");
+    steps.push_back("Rough both diameters about " + say(roughing(unit), unit) + " over size.");
     if (shoulder)
         steps.emplace_back("Turn the undercut at the shoulder, then face the shoulder square.");
     else if (spec.form == Form::neck)
@@ -80,7 +86,7 @@ Lines pilot_steps(const Piece& piece, const Spec& spec, length::Unit unit) {
 Lines sleeve_steps(const Piece& piece, const Spec& spec, length::Unit unit) {
     return {"Bar in the chuck; drill and bore or ream " + limits_or(*spec.sleeve_bore, unit) +
                 ": it slides on pilot " + number_of(piece) + " by hand.",
-            "Turn the outside about " + say(length::thousandths(10), unit) +
+            "Turn the outside about " + say(roughing(unit), unit) +
                 " over size, face, part off to length.",
             "Clean both of oil, fix the sleeve on pilot " + number_of(piece) +
                 " with retaining compound or soft solder, and let it set or cool.",
@@ -94,7 +100,7 @@ Lines turn_down_steps(const Piece& piece, const Spec& spec, length::Unit unit) {
                 " with a fine file: a file that skates shows hard steel, which is ground, not "
                 "turned.",
             "Chuck by the shank, padded or in a collet, and indicate it true within " +
-                say(length::inches_e5(50), unit) + ".",
+                say(in_unit(unit, length::inches_e5(50), length::micrometres(10)), unit) + ".",
             "Turn the nose with light cuts " + limits_or(spec.pilot_dia, unit) +
                 ", polish, and renew the chamfer.",
             "Leave shank and flat as they are.", recording(piece)};
@@ -190,14 +196,16 @@ std::string material_of(const Piece& piece) {
 }
 
 std::string treatment_of(const Piece& piece, length::Unit unit) {
-    const auto grind = say(Range{length::thousandths(5), length::thousandths(10)}, unit);
+    const auto grind =
+        say(Range{in_unit(unit, length::thousandths(5), length::micrometres(130)), roughing(unit)},
+            unit);
     switch (piece.kind) {
     case PieceKind::pilot:
         break;
     case PieceKind::sleeve:
         return "Soft; harden only before it is fixed, with " + grind + " left to grind.";
     case PieceKind::turn_down:
-        return "None; it stays soft.";
+        return "No heat treatment: it stays soft.";
     }
     return "Soft for a short run. For long service turn both diameters " + grind +
            " over, harden and draw to about 58-60 HRC, grind to the limits.";
