@@ -1,8 +1,10 @@
 # The reference tables: a tool of the build reads schema/reference, refuses what is wrong, and makes
 # the database image that the program carries.
-add_executable(compile_reference compile_reference.cpp compile_csv.cpp compile_table.cpp)
-target_link_libraries(compile_reference PRIVATE
-    counterpart_length SQLiteCpp SQLite::SQLite3 fmt::fmt)
+add_library(counterpart_compile STATIC compile_csv.cpp compile_image.cpp compile_table.cpp)
+target_link_libraries(counterpart_compile
+    PUBLIC counterpart_length PRIVATE SQLiteCpp SQLite::SQLite3 fmt::fmt)
+add_executable(compile_reference compile_reference.cpp)
+target_link_libraries(compile_reference PRIVATE counterpart_compile fmt::fmt)
 
 set(reference_folder ${PROJECT_SOURCE_DIR}/schema/reference)
 set(reference_image ${CMAKE_CURRENT_BINARY_DIR}/reference.db)
