@@ -163,7 +163,7 @@ JOIN size ON size.name = counterbore.size
 WHERE counterbore.rule LIKE 'DIN 974-1 %' AND NOT EXISTS (
     SELECT 1 FROM depth_addition
     JOIN size AS least ON least.name = size_from JOIN size AS most ON most.name = size_to
-    WHERE size.diameter_nm BETWEEN least.diameter_nm AND most.diameter_nm
+    WHERE depth_addition.rule = 'DIN 974-1' AND size.diameter_nm BETWEEN least.diameter_nm AND most.diameter_nm
       AND addition_nm = depth_addition_nm);
 
 -- a thread's major diameter is its size, and its tap drill is under it by half to one thread
@@ -201,6 +201,13 @@ SELECT * FROM (
     SELECT kind, above_nm, lag(upto_nm) OVER (PARTITION BY kind ORDER BY upto_nm) FROM drill_limit)
 WHERE before IS NOT NULL AND above_nm IS NOT before;
 
+-- torques of a chart grow with the screw
+SELECT * FROM (
+    SELECT chart, torque.size, torque, torque_unit,
+           lag(torque * iif(torque_unit = 'ft-lb', 12, 1)) OVER (PARTITION BY chart ORDER BY diameter_nm) AS before
+    FROM torque JOIN size ON size.name = torque.size)
+WHERE torque * iif(torque_unit = 'ft-lb', 12, 1) <= before;
+
 -- every class of material has feeds for every cutter
 SELECT name FROM material
 WHERE (SELECT count(*) FROM feed WHERE class = feed_class) <> 4;
@@ -217,11 +224,12 @@ WHERE tool.standard LIKE 'Machinery%'
 SELECT tool.standard, tool.size, tool.hole FROM tool JOIN size ON size.name = tool.size
 WHERE tool.hole <> 'tapping' AND tool.pilot_dia_nm < size.diameter_nm;
 
--- every source and every confidence word is used
+-- every source is used
 SELECT id FROM source
 EXCEPT SELECT source FROM (
     SELECT source FROM size UNION SELECT source FROM head UNION SELECT source FROM washer
     UNION SELECT source FROM drill UNION SELECT source FROM clearance UNION SELECT source FROM counterbore
     UNION SELECT source FROM depth_addition UNION SELECT source FROM thread UNION SELECT source FROM oversize
     UNION SELECT source FROM drill_limit UNION SELECT source FROM tool UNION SELECT source FROM pilot
-    UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM practice);
+    UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM practice
+    UNION SELECT source FROM torque UNION SELECT source FROM nut_factor);

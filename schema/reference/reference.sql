@@ -183,7 +183,7 @@ CREATE TABLE counterbore (
 ) STRICT;
 CREATE INDEX counterbore_by_size ON counterbore (size);
 
--- What DIN 974-1 adds to head height and washer, by size.
+-- What a rule adds to head height and washer, by size.
 CREATE TABLE depth_addition (
     rule        TEXT NOT NULL,
     size_from   TEXT NOT NULL REFERENCES size (name),
@@ -352,6 +352,31 @@ CREATE TABLE material (
     confidence         TEXT NOT NULL REFERENCES confidence (word),
     note               TEXT NOT NULL
 ) STRICT;
+
+-- Torques of socket head cap screws, as charts print them. Guidance: the joint's designer decides.
+CREATE TABLE torque (
+    chart       TEXT NOT NULL CONSTRAINT chart CHECK (chart <> ''),
+    size        TEXT NOT NULL REFERENCES size (name),
+    torque      INTEGER NOT NULL CONSTRAINT torque CHECK (torque BETWEEN 1 AND 2000),
+    torque_unit TEXT NOT NULL CONSTRAINT torque_unit CHECK (torque_unit IN ('in-lb', 'ft-lb')),
+    about       TEXT NOT NULL CONSTRAINT about CHECK (about <> ''),
+    source      TEXT NOT NULL REFERENCES source (id),
+    confidence  TEXT NOT NULL REFERENCES confidence (word),
+    note        TEXT NOT NULL,
+    PRIMARY KEY (chart, size)
+) STRICT, WITHOUT ROWID;
+
+-- Nut factors in thousandths: torque is factor times diameter times force.
+CREATE TABLE nut_factor (
+    surface    TEXT PRIMARY KEY,
+    usual_low  INTEGER NOT NULL CONSTRAINT usual_low CHECK (usual_low BETWEEN seen_low AND usual_high),
+    usual_high INTEGER NOT NULL CONSTRAINT usual_high CHECK (usual_high <= seen_high),
+    seen_low   INTEGER NOT NULL CONSTRAINT seen_low CHECK (seen_low >= 50),
+    seen_high  INTEGER NOT NULL CONSTRAINT seen_high CHECK (seen_high <= 1000),
+    source     TEXT NOT NULL REFERENCES source (id),
+    confidence TEXT NOT NULL REFERENCES confidence (word),
+    note       TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
 
 -- Shop practice: the limits that the fit rules use. The values are read by src/trade/practice.cpp.
 CREATE TABLE practice (

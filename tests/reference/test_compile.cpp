@@ -66,7 +66,7 @@ class CopiedTables {
 std::string refusal_of(const std::string& file, std::string_view what, std::string_view by) {
     const CopiedTables copy;
     copy.replace(file, what, by);
-    const auto refusal = copy.compiled();
+    auto refusal = copy.compiled();
     CHECK(!fs::exists(copy.image()));
     return refusal;
 }

@@ -110,7 +110,7 @@ TEST_CASE("every counterbore of every rule is there") {
     };
     CHECK(counted("SELECT rule, count(*) FROM counterbore GROUP BY rule") == wanted);
     CHECK(counted("SELECT rule, count(*) FROM depth_addition GROUP BY rule") ==
-          Counts{{"DIN 974-1", 5}});
+          Counts{{"DIN 974-1", 5}, {"machine builder's chart", 6}});
 }
 
 TEST_CASE("every thread is there") {
@@ -165,13 +165,16 @@ TEST_CASE("every published pilot is there") {
     CHECK(counted("SELECT standard, count(*) FROM pilot GROUP BY standard") == wanted);
 }
 
-TEST_CASE("every material, feed, oversize and drill limit is there") {
+TEST_CASE("every material, feed, oversize, drill limit and torque is there") {
     CHECK(counted("SELECT 'material', count(*) FROM material") == Counts{{"material", 56}});
     CHECK(counted("SELECT class, count(*) FROM feed GROUP BY class") ==
           Counts{{"free", 4}, {"general", 4}, {"tough", 4}});
     CHECK(counted("SELECT 'oversize', count(*) FROM oversize") == Counts{{"oversize", 6}});
     CHECK(counted("SELECT kind, count(*) FROM drill_limit GROUP BY kind") ==
           Counts{{"drilled hole", 6}, {"new drill", 5}});
+    CHECK(counted("SELECT chart, count(*) FROM torque GROUP BY chart") ==
+          Counts{{"ASTM A574", 13}, {"second chart", 9}});
+    CHECK(counted("SELECT 'factors', count(*) FROM nut_factor") == Counts{{"factors", 6}});
 }
 
 TEST_CASE("the interface gives every row of the tables that it shows") {

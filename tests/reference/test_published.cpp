@@ -30,6 +30,11 @@ struct PublishedHead {
     const char* key;
 };
 
+struct Figure {
+    const char* name;
+    const char* value;
+};
+
 void check_heads(const char* series, length::Length (*read)(std::string_view),
                  std::initializer_list<PublishedHead> heads) {
     for (const auto& wanted : heads) {
@@ -194,34 +199,34 @@ TEST_CASE("clearance holes are those of ASME B18.2.8 and ISO 273") {
 
 TEST_CASE("counterbores are those of the ASME B18.3 appendix and DIN 974-1") {
     // Machinery's Handbook 29th ed., drill and counterbore sizes, 1960 series; from memory.
-    for (const auto& [size, name] : {std::pair{"#10", "3/8"},
-                                     {"1/4", "7/16"},
-                                     {"5/16", "17/32"},
-                                     {"3/8", "5/8"},
-                                     {"1/2", "13/16"},
-                                     {"1", "1-5/8"}}) {
-        CAPTURE(size);
-        const auto row = tables::counterbore("ASME B18.3 appendix", size);
-        CHECK(row.diameter == in(name));
-        CHECK(row.name == name);
+    for (const auto& wanted : std::initializer_list<Figure>{{"#10", "3/8"},
+                                                            {"1/4", "7/16"},
+                                                            {"5/16", "17/32"},
+                                                            {"3/8", "5/8"},
+                                                            {"1/2", "13/16"},
+                                                            {"1", "1-5/8"}}) {
+        CAPTURE(wanted.name);
+        const auto row = tables::counterbore("ASME B18.3 appendix", wanted.name);
+        CHECK(row.diameter == in(wanted.value));
+        CHECK(row.name == wanted.value);
         CHECK(row.series == "ASME B18.3 1960");
         CHECK(row.kind == "recommended");
         CHECK(row.origin.confidence == "memory");
     }
     // DIN 974-1:1991, series 1.
-    for (const auto& [size, diameter] : {std::pair{"M3", "6.5"},
-                                         {"M4", "8"},
-                                         {"M5", "10"},
-                                         {"M6", "11"},
-                                         {"M8", "15"},
-                                         {"M10", "18"},
-                                         {"M12", "20"},
-                                         {"M16", "26"},
-                                         {"M20", "33"},
-                                         {"M24", "40"}}) {
-        CAPTURE(size);
-        const auto row = tables::counterbore("DIN 974-1 series 1", size);
-        CHECK(row.diameter == mm(diameter));
+    for (const auto& wanted : std::initializer_list<Figure>{{"M3", "6.5"},
+                                                            {"M4", "8"},
+                                                            {"M5", "10"},
+                                                            {"M6", "11"},
+                                                            {"M8", "15"},
+                                                            {"M10", "18"},
+                                                            {"M12", "20"},
+                                                            {"M16", "26"},
+                                                            {"M20", "33"},
+                                                            {"M24", "40"}}) {
+        CAPTURE(wanted.name);
+        const auto row = tables::counterbore("DIN 974-1 series 1", wanted.name);
+        CHECK(row.diameter == mm(wanted.value));
         CHECK(row.kind == "recommended");
     }
     CHECK(tables::counterbore("DIN 974-1 series 1", "M8").depth_addition == mm("0.6"));
@@ -244,28 +249,13 @@ TEST_CASE("tap drills are the usual ones") {
 
 TEST_CASE("number and letter drills are those of the handbook") {
     // Machinery's Handbook, diameters of number and letter size drills.
-    for (const auto& [name, diameter] : {std::pair{"#80", ".0135"},
-                                         {"#60", ".040"},
-                                         {"#50", ".070"},
-                                         {"#43", ".089"},
-                                         {"#36", ".1065"},
-                                         {"#30", ".1285"},
-                                         {"#29", ".136"},
-                                         {"#25", ".1495"},
-                                         {"#21", ".159"},
-                                         {"#10", ".1935"},
-                                         {"#7", ".201"},
-                                         {"#3", ".213"},
-                                         {"#1", ".228"},
-                                         {"A", ".234"},
-                                         {"E", ".250"},
-                                         {"F", ".257"},
-                                         {"I", ".272"},
-                                         {"Q", ".332"},
-                                         {"U", ".368"},
-                                         {"Z", ".413"}}) {
-        CAPTURE(name);
-        CHECK(tables::drill(name).diameter == in(diameter));
+    for (const auto& wanted : std::initializer_list<Figure>{
+             {"#80", ".0135"}, {"#60", ".040"}, {"#50", ".070"},  {"#43", ".089"}, {"#36", ".1065"},
+             {"#30", ".1285"}, {"#29", ".136"}, {"#25", ".1495"}, {"#21", ".159"}, {"#10", ".1935"},
+             {"#7", ".201"},   {"#3", ".213"},  {"#1", ".228"},   {"A", ".234"},   {"E", ".250"},
+             {"F", ".257"},    {"I", ".272"},   {"Q", ".332"},    {"U", ".368"},   {"Z", ".413"}}) {
+        CAPTURE(wanted.name);
+        CHECK(tables::drill(wanted.name).diameter == in(wanted.value));
     }
 }
 

@@ -75,7 +75,7 @@ TEST_CASE("the withdrawn series are those of DIN whose screws ISO took over") {
 }
 
 TEST_CASE("screws as they are asked for at the bench find their series") {
-    for (const auto& [text, series] :
+    for (const auto& [asked, series] :
          {std::pair{"5/16-18 socket head cap", "ASME B18.3 1960"},
           {"5/16-18 shcs 1936", "ASA B18.3 1936"},
           {"5/16-18 older socket cap", "ASA B18.3 1936"},
@@ -92,6 +92,7 @@ TEST_CASE("screws as they are asked for at the bench find their series") {
           {"M8 button head socket screw", "ISO 7380-1"},
           {"M10 hexagon bolt", "ISO 4017"},
           {"M10 DIN 931 hex bolt", "DIN 931/933"}}) {
+        const std::string text = asked;
         CAPTURE(text);
         CHECK(trade::resolve_screw(text, "", tables::reference(), {}).series == series);
     }
