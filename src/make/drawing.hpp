@@ -21,7 +21,6 @@ struct Point {
 enum class Pen {
     outline, // thick: visible edges
     thin,    // dimension, extension and leader lines, hatching
-    hidden,  // dashed: edges behind
     centre,  // chain: axes
     phantom, // chain, two short dashes: what is cut away, or was there before
     frame,   // of the panel and its title block

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "make/drawing_parts.hpp"
 
@@ -10,7 +12,7 @@ namespace make {
 namespace {
 
 constexpr double k_centre_past = 3;     // centre line past the view, mm of paper
-constexpr double k_hatch_pitch = 2;     // mm of paper
+constexpr double k_hatch_pitch = 1.5;   // mm of paper
 constexpr double k_least_hatched = 0.6; // thinner walls are left white
 
 // Points of the upper edge, from the left end to the right.
@@ -69,17 +71,18 @@ void draw_solid(Sketch& sketch, const Subject& subject, const Frame& frame) {
     draw_ring(sketch, frame, s.length() - s.nose_chamfer, nose);
 }
 
-// Lines at 45 degrees in a rectangle of paper.
+// Lines at 45 degrees, up to the right, in a rectangle of paper: those where x + y is a whole
+// number of pitches, so that neighbouring rectangles are hatched as one.
 void hatch(Sketch& sketch, const Box& box) {
-    const double height = box.bottom - box.top;
-    if (height < k_least_hatched)
+    if (box.bottom - box.top < k_least_hatched)
         return;
-    // Each line runs up to the right; `c` is its x at the bottom of the box.
-    for (double c = box.left - height + k_hatch_pitch / 2; c < box.right; c += k_hatch_pitch) {
-        const double from = std::max(c, box.left);
-        const double to = std::min(c + height, box.right);
+    const double pitch = k_hatch_pitch * std::numbers::sqrt2;
+    for (double sum = std::ceil((box.left + box.top) / pitch) * pitch; sum < box.right + box.bottom;
+         sum += pitch) {
+        const double from = std::max(box.left, sum - box.bottom);
+        const double to = std::min(box.right, sum - box.top);
         if (from < to)
-            sketch.line({from, box.bottom - (from - c)}, {to, box.bottom - (to - c)}, Pen::thin);
+            sketch.line({from, sum - from}, {to, sum - to}, Pen::thin);
     }
 }
 
@@ -100,9 +103,11 @@ void draw_sleeve(Sketch& sketch, const Subject& subject, const Frame& frame) {
     }
     draw_ring(sketch, frame, 0, inside);
     draw_ring(sketch, frame, end, inside);
-    const double right = frame.x(end - chamfer);
-    hatch(sketch, {frame.x(0), frame.y(outside), right, frame.y(inside)});
-    hatch(sketch, {frame.x(0), frame.y(-inside), right, frame.y(-outside)});
+    const double left = frame.x(0), corner = frame.x(end - chamfer), right = frame.x(end);
+    hatch(sketch, {left, frame.y(outside), corner, frame.y(inside)});
+    hatch(sketch, {corner, frame.y(outside - chamfer), right, frame.y(inside)});
+    hatch(sketch, {left, frame.y(-inside), corner, frame.y(-outside)});
+    hatch(sketch, {corner, frame.y(-inside), right, frame.y(chamfer - outside)});
 }
 
 // The nose as it is before it is turned down.

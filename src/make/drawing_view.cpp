@@ -18,6 +18,7 @@ constexpr double k_dimension_off = 8; // dimension line of a diameter from the v
 constexpr double k_leader_off = 4;    // elbow of a chamfer's leader from the view
 constexpr double k_between = 3;       // between texts, and from the view to text
 constexpr double k_tail_room = 6;     // for an arrow from outside
+constexpr double k_clear = 7;         // from the view up to text, past a diameter's arrow and text
 constexpr double k_past_tail = 5;     // level part that takes text clear of such an arrow
 constexpr double k_radius_slant = 6;  // leader of a corner radius
 
@@ -66,9 +67,11 @@ Stack View::undercut_words() const {
 double View::height_above() const {
     double height = k_tail_room;
     if (subject_.spec.flat_at)
-        height = std::max(height, 2 * band_ + k_between);
+        height = std::max(height, k_clear + 2 * band_);
     if (subject_.spec.undercut_width)
-        height = std::max(height, height_of(undercut_words(), k_dimension_size) + 2 * k_between);
+        height = std::max(height, k_clear + height_of(undercut_words(), k_dimension_size));
+    if (subject_.spec.corner_radius)
+        height = std::max(height, k_clear + band_);
     return height;
 }
 
@@ -115,7 +118,7 @@ void View::flat() {
         return;
     const double surface = frame_.y(sizes_.shank_dia / 2);
     const double low = frame_.y(sizes_.shank_dia / 2 - sizes_.flat_depth);
-    double y = top_ - k_between - band_ / 2;
+    double y = top_ - k_clear - (band_ - k_between) / 2;
     if (!spec.flat_at->limits) {
         const double middle = frame_.x(sizes_.shank_length / 2);
         sketch_.leader({middle, surface}, {middle - k_leader_off, y}, Side::left,
@@ -140,7 +143,7 @@ void View::corner() {
         const auto words = undercut_words();
         const double along = sizes_.shank_length - sizes_.undercut_width / 2;
         const double up = sizes_.shank_dia / 2 - sizes_.undercut_depth;
-        const double y = top_ - k_between - height_of(words, k_dimension_size) / 2;
+        const double y = top_ - k_clear - height_of(words, k_dimension_size) / 2;
         const Point elbow{frame_.x(along), y};
         sketch_.line(elbow, {elbow.x + k_past_tail, y}, Pen::thin);
         sketch_.leader(frame_.at(along, up), elbow, Side::right, {});
@@ -148,8 +151,9 @@ void View::corner() {
     } else if (spec.corner_radius) {
         const double in = sizes_.corner_radius * 0.3;
         const Point tip = frame_.at(sizes_.shank_length + in, sizes_.nose_dia / 2 + in);
-        sketch_.leader(tip, {tip.x + k_radius_slant, top_ - k_between}, Side::right,
-                       subject_.notes.words(*spec.corner_radius, "corner R "));
+        const auto words = subject_.notes.words(*spec.corner_radius, "corner R ");
+        const double y = top_ - k_clear - height_of(words, k_dimension_size) / 2;
+        sketch_.leader(tip, {tip.x + k_radius_slant, y}, Side::right, words);
     }
 }
 

@@ -139,9 +139,10 @@ void add_edges(const Piece& piece, length::Unit unit, Lines& lines) {
             continue;
         const Length edge = (body.cut_dia->range.lo - piece.pilot.hi) / 2;
         if (edge < least_edge(body.cut_dia->range.lo))
-            lines.push_back(fmt::format("In body {} only {} of cutting edge is left from nose to "
-                                        "rim: light feed.",
-                                        body.number, say(std::max(edge, Length()), unit)));
+            lines.push_back(fmt::format(
+                "In body {} {} cutting edge is left from nose to rim: "
+                "light feed.",
+                body.number, edge > Length() ? "only " + say(edge, unit) + " of" : "no"));
     }
 }
 

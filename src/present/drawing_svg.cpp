@@ -29,7 +29,6 @@ struct Stroke {
 constexpr Stroke k_strokes[]{
     {Pen::thin, "0.18", ""},
     {Pen::frame, "0.3", ""},
-    {Pen::hidden, "0.25", "2 1"},
     {Pen::centre, "0.18", "6 1 1.2 1"},
     {Pen::phantom, "0.18", "4 0.8 0.8 0.8 0.8 0.8"},
     {Pen::outline, "0.5", ""},
