@@ -42,7 +42,7 @@ std::string pieces_text(const make::MakeList& list, const std::vector<make::Spec
         const auto& piece = list.pieces[i];
         const auto kind = std::string(kind_word(piece.kind)) +
                           (piece.owned ? fmt::format(" {}", piece.owned->number) : "");
-        table.add({std::to_string(piece.item), kind, to_text(piece.pilot, unit),
+        table.add({std::to_string(piece.item), kind, or_to_suit(specs[i].pilot_dia, unit),
                    or_to_suit(specs[i].shank_dia, unit), body_numbers(piece),
                    screws_served(piece)});
     }

@@ -2,10 +2,14 @@
 // SPDX-License-Identifier: MIT
 
 // `add`: one record by options that have the names of the CSV columns.
+#include <utility>
+
 #include "cli/command.hpp"
+#include "cli/made_piece.hpp"
 #include "cli/record/berths.hpp"
 #include "cli/record/options.hpp"
 #include "cli/tool.hpp"
+#include "present/make_words.hpp"
 #include "present/text.hpp"
 #include "store/tools.hpp"
 
@@ -17,6 +21,12 @@ using record::Cells;
 
 struct Options {
     Cells cells;
+};
+
+struct PilotOptions {
+    Cells cells;
+    int item = 0; // of the make-list; 0: a pilot as found
+    make::Options list;
 };
 
 struct ScrewOptions {
@@ -47,7 +57,29 @@ error::ExitCode add_body(const Options& options, Context& context) {
     return error::ExitCode::done;
 }
 
-error::ExitCode add_pilot(const Options& options, Context& context) {
+// A piece of the make-list goes in several bodies: how it was tried counts for each of them.
+error::ExitCode add_made_pilot(const PilotOptions& options, Context& context) {
+    store::File& file = context.catalogue(store::Access::write);
+    Cells cells = options.cells;
+    const std::string tried = std::exchange(cells["tried"], "");
+    auto pilot = read(cells, record::pilot_columns(), context);
+    const auto piece = made_piece(options.item, pilot, options.list, context);
+    complete_from(piece, pilot);
+    store::Change change(file, context.settings().words);
+    if (const auto problem = record::Berths(file).take(pilot))
+        record::refuse_options({*problem});
+    pilot.number = store::add_pilot(change, pilot);
+    if (!tried.empty())
+        for (const auto& body : piece.bodies)
+            store::record_trial(change, {pilot.number, body.number, trade::parse_tried(tried)});
+    change.commit();
+    say_added(one_line(pilot, file.unit()) + "; for body " + present::body_numbers(piece), context);
+    return error::ExitCode::done;
+}
+
+error::ExitCode add_pilot(const PilotOptions& options, Context& context) {
+    if (options.item != 0)
+        return add_made_pilot(options, context);
     store::File& file = context.catalogue(store::Access::write);
     auto pilot = read(options.cells, record::pilot_columns(), context);
     record::refuse_options(record::contradictions(pilot));
@@ -88,8 +120,14 @@ void declare_add(CLI::App& app, Plan& plan) {
     record::declare_columns(*body, record::body_columns(), {}, b.cells);
 
     auto* pilot = app.add_subcommand("pilot", "a removable pilot");
-    Options& p = chosen<Options>(*pilot, plan, add_pilot);
+    PilotOptions& p = chosen<PilotOptions>(*pilot, plan, add_pilot);
     record::declare_columns(*pilot, record::pilot_columns(), {}, p.cells);
+    auto* item = pilot->add_option("--from-list", p.item,
+                                   "it is this item of the make-list, made; --tried then counts "
+                                   "for every body it is for");
+    pilot->add_flag("--sleeves", p.list.sleeves, "the list was made with --sleeves")->needs(item);
+    pilot->add_flag("--turn-down", p.list.turn_down, "the list was made with --turn-down")
+        ->needs(item);
 
     auto* screw = app.add_subcommand("screw", "a screw of the shop's own, or its own figures "
                                               "for a listed one");

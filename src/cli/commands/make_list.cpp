@@ -2,8 +2,13 @@
 // SPDX-License-Identifier: MIT
 
 // `make-list`: the least to make so that every house screw that can be met is met.
+#include <filesystem>
+
 #include "cli/command.hpp"
 #include "cli/make_request.hpp"
+#include "cli/transfer/files.hpp"
+#include "present/drawing_svg.hpp"
+#include "present/make_html.hpp"
 #include "present/make_json.hpp"
 #include "present/make_text.hpp"
 
@@ -13,13 +18,44 @@ namespace {
 
 struct Options {
     MakeRequest request;
+    std::string drawings; // folder for an SVG a piece
+    std::string sheet;    // file for the printable sheet
+    bool letter = false;
+    bool both_units = false;
+    bool force = false;
     bool json = false;
     bool csv = false;
 };
 
+void write_drawings(const Options& options, const make::MakeList& list, const TurningPlan& plan,
+                    const make::Lettering& lettering, Context& context) {
+    const std::filesystem::path folder(options.drawings);
+    for (std::size_t i = 0; i < list.pieces.size(); ++i) {
+        const auto& piece = list.pieces[i];
+        const auto path = folder / ("item-" + std::to_string(piece.item) + ".svg");
+        const auto drawing = make::draw(piece, plan.specs[i], lettering);
+        transfer::write_whole(path, present::svg_file(drawing), options.force);
+        context.err() << "Wrote " << path.string() << ".\n";
+    }
+}
+
+void write_sheet(const Options& options, const make::MakeList& list, const TurningPlan& plan,
+                 const make::Lettering& lettering, Context& context) {
+    const present::Sheet sheet{options.letter ? present::Paper::letter : present::Paper::a4,
+                               lettering};
+    transfer::write_whole(options.sheet, present::make_html(list, plan.specs, plan.bars, sheet),
+                          options.force);
+    context.err() << "Wrote " << options.sheet << ".\n";
+}
+
 error::ExitCode run(const Options& options, Context& context) {
     const auto list = make_list_for(options.request, context);
     const auto plan = plan_for(list, context);
+    const make::Lettering lettering{context.unit(), options.both_units};
+    if (!options.drawings.empty())
+        write_drawings(options, list, plan, lettering, context);
+    if (!options.sheet.empty())
+        write_sheet(options, list, plan, lettering, context);
     if (options.json)
         context.out() << present::json_text(present::make_json(list, plan.specs, plan.bars));
     else if (options.csv)
@@ -40,6 +76,11 @@ void declare_make_list(CLI::App& app, Plan& plan) {
                  "a sleeve over an owned pilot counts as a piece");
     app.add_flag("--turn-down", o.request.options.turn_down,
                  "an owned soft pilot that no screw needs may be turned smaller");
+    app.add_option("--drawings", o.drawings, "a drawing a piece into this folder, SVG");
+    app.add_option("--html", o.sheet, "the printable sheet into this file");
+    app.add_flag("--letter", o.letter, "the sheet on Letter paper rather than A4");
+    app.add_flag("--both-units", o.both_units, "the other unit too, in brackets");
+    app.add_flag("--force", o.force, "replace drawings and sheet that are there");
     auto* json = app.add_flag("--json", o.json, "for programs, format 1");
     app.add_flag("--csv", o.csv, "one row a piece")->excludes(json);
     app.footer("See docs/making-pilots.md.");
