@@ -95,13 +95,8 @@ std::vector<trade::Body> bodies(const File& file) {
     const Loans loans = all_loans(file.database());
     std::vector<trade::Body> all;
     Query query(file.database(), with_columns(k_all));
-    while (query.step()) {
-        trade::Body& body = all.emplace_back(read(query));
-        if (const auto found = work.find(body.number); found != work.end())
-            body.work = std::move(found->second);
-        if (const auto found = loans.find(body.number); found != loans.end())
-            body.loan = found->second;
-    }
+    while (query.step())
+        complete(all.emplace_back(read(query)), work, loans);
     return all;
 }
 

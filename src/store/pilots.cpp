@@ -121,13 +121,8 @@ std::vector<trade::Pilot> pilots(const File& file) {
     const Loans loans = all_loans(file.database());
     std::vector<trade::Pilot> all;
     Query query(file.database(), with_columns(k_all));
-    while (query.step()) {
-        trade::Pilot& pilot = all.emplace_back(read(query));
-        if (const auto found = work.find(pilot.number); found != work.end())
-            pilot.work = std::move(found->second);
-        if (const auto found = loans.find(pilot.number); found != loans.end())
-            pilot.loan = found->second;
-    }
+    while (query.step())
+        complete(all.emplace_back(read(query)), work, loans);
     return all;
 }
 

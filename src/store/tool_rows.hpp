@@ -8,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "store/change.hpp"
@@ -31,6 +32,15 @@ using Loans = std::map<std::int64_t, std::string>;
 [[nodiscard]] Loans all_loans(SQLite::Database& database);
 [[nodiscard]] std::vector<std::string> work_of(SQLite::Database& database, std::int64_t number);
 [[nodiscard]] std::optional<std::string> loan_of(SQLite::Database& database, std::int64_t number);
+
+// Gives a tool just read its work, which is taken out of the lists, and who has it.
+template <class Tool>
+void complete(Tool& tool, WorkLists& work, const Loans& loans) {
+    if (const auto found = work.find(tool.number); found != work.end())
+        tool.work = std::move(found->second);
+    if (const auto found = loans.find(tool.number); found != loans.end())
+        tool.loan = found->second;
+}
 
 // Makes the list this one; rows that stay the same are not touched.
 void put_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks);

@@ -11,6 +11,7 @@
 #include "scratch.hpp"
 #include "store/connection.hpp"
 #include "store/migrations.hpp"
+#include "store/new_file.hpp"
 #include "store/tools.hpp"
 
 namespace fs = std::filesystem;
@@ -52,6 +53,21 @@ TEST_CASE("a new catalogue goes over nothing, and needs its folder") {
     }
     CHECK(scratch::contents(folder / "taken") == "a letter");
     CHECK(folder.names() == "link taken");
+}
+
+TEST_CASE("a new file that is given up leaves nothing, and one that comes late goes over nothing") {
+    const scratch::Folder folder;
+    { const store::NewFile given_up(folder / "c.db"); }
+    CHECK(folder.names().empty());
+    {
+        store::NewFile late(folder / "c.db");
+        CHECK(late.path().parent_path() == folder.path());
+        scratch::write(folder / "c.db", "another's");
+        CHECK_FALSE(late.move_to(folder / "c.db"));
+    }
+    CHECK(folder.names() == "c.db");
+    CHECK(scratch::contents(folder / "c.db") == "another's");
+    CHECK(fs::hard_link_count(folder / "c.db") == 1);
 }
 
 TEST_CASE("every connection has the settings that keep the file safe") {
