@@ -6,6 +6,7 @@
 #include <type_traits>
 
 #include "cli/command.hpp"
+#include "cli/record/date_cell.hpp"
 #include "cli/record/records.hpp"
 #include "cli/suggest.hpp"
 #include "cli/tool.hpp"
@@ -85,6 +86,7 @@ const Measurable<Record>& find_size(const std::vector<Measurable<Record>>& sizes
 trade::How how_measured(const Options& options, const record::Reading& reading) {
     if (!options.how.empty())
         return trade::parse_how(options.how);
+    record::refuse_date(options.value, record::SizeKind::length);
     const length::Reading written = length::parse_reading(options.value, reading.bare);
     if (written.limits)
         return trade::How::unstated;
@@ -123,7 +125,7 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
     if constexpr (std::is_same_v<Fields, Pilot>)
         if (record.flat_at)
             record.has_flat = true;
-    record::refuse_options(record::contradictions(record));
+    record::refuse_columns(record::contradictions(record));
     const std::size_t trials = trials_of(file, record.number);
     store::Change change(file, context.settings().words);
     update_tool(change, record);
