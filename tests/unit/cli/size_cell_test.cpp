@@ -41,8 +41,8 @@ TEST_CASE("a bare number in another unit than the catalogue's gets its unit") {
 
 TEST_CASE("a size means the same after its unit was written to it") {
     const trade::Practice practice = usual_practice();
-    for (const char* text : {"11", "11 +-.1", "11 +.1 -.2", "11 -.2 +.1", "go 20 no-go 21", "3/8",
-                             "11 +- .1 mm", "11 +.1 -.002 in"}) {
+    for (const std::string text : {"11", "11 +-.1", "11 +.1 -.2", "11 -.2 +.1", "go 20 no-go 21",
+                                   "3/8", "11 +- .1 mm", "11 +.1 -.002 in"}) {
         for (const Unit bare : {Unit::inch, Unit::millimetre}) {
             CAPTURE(text);
             const Unit stored = bare == Unit::inch ? Unit::millimetre : Unit::inch;
@@ -61,10 +61,11 @@ TEST_CASE("a size whose way of measuring has no column keeps its range through a
         const Reading reading{stored, stored, &practice};
         for (const How how : {How::unstated, How::mark, How::rule, How::caliper, How::micrometer,
                               How::pin_gauge, How::test_hole, How::guess}) {
-            for (const char* text : {".75", "3/4", "19 mm", ".75 +-.002", "1/32", "1 mm"}) {
+            for (const std::string text : {".75", "3/4", "19 mm", ".75 +-.002", "1/32", "1 mm"}) {
                 CAPTURE(text);
                 const trade::Dimension there = read_size(text, how, Feature::bore_depth, reading);
                 const std::string cell = size_with_limits(there, stored);
+                CAPTURE(cell);
                 const trade::Dimension back =
                     read_size(cell, How::unstated, Feature::bore_depth, reading);
                 CHECK(back.range == there.range);
