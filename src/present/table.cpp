@@ -15,7 +15,7 @@ namespace present {
 namespace {
 
 constexpr std::size_t k_gap = 2;
-constexpr std::size_t k_least = 8; // columns: text is broken within words only above this
+constexpr std::size_t k_least = 8; // a column of text is not made narrower than this
 
 using Rows = std::vector<std::vector<std::string>>;
 
