@@ -221,6 +221,14 @@ TEST_CASE("text is broken at spaces, and anywhere when a word is too long") {
     CHECK(make::wrap("xx", 3, 0.1) == make::Stack{"x", "x"});
 }
 
+TEST_CASE("a bar is called by the system it is of") {
+    CHECK(make::size_text(length::sixty_fourths(24), Unit::inch) == "3/8 in (.375)");
+    CHECK(make::size_text(length::sixty_fourths(24), Unit::millimetre) == "3/8 in (9.525 mm)");
+    CHECK(make::size_text(length::millimetres(10), Unit::inch) == "10 mm (.3937)");
+    CHECK(make::size_text(length::millimetres(10), Unit::millimetre) == "10 mm");
+    CHECK(make::size_text(length::thousandths(123), Unit::inch) == ".123 in");
+}
+
 TEST_CASE("limits have the same number of decimals") {
     CHECK(make::limits_text(bench::tenths(3250, 3260), Unit::inch) == ".3250-.3260");
     CHECK(make::limits_text(bench::tenths(5750, 5850), Unit::inch) == ".575-.585");
