@@ -84,7 +84,7 @@ std::vector<std::string> lines_of(const HistoryRow& row) {
     if (before.is_object() && after.is_object()) {
         std::vector<std::string> lines = differences(before, after);
         for (std::string& line : lines)
-            line = row.table + ' ' + line;
+            line.insert(0, row.table + ' ');
         return lines;
     }
     return {row.table + (after.is_object() ? " entered: " + whole_row(after)
