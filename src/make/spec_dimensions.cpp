@@ -48,6 +48,14 @@ MaybeRange hull_of_bores(const std::vector<trade::Body>& bodies) {
     return hull;
 }
 
+// `(bore .186 to .188 in)`, after a space; nothing where no bore was measured.
+std::string bores_as_known(const Piece& piece, Unit unit) {
+    const auto bores = hull_of_bores(piece.bodies);
+    if (!bores)
+        return {};
+    return fmt::format(" ({} {})", piece.bodies.size() > 1 ? "bores" : "bore", say(*bores, unit));
+}
+
 // Of a kind that stays as it is on an owned pilot.
 Dimension as_it_is(const char* name, const trade::MaybeDimension& known) {
     return {name, trade::range_of(known), known ? "" : "as it is", "the owned pilot"};
@@ -139,9 +147,9 @@ Dimension shank_diameter(const Piece& piece, const trade::Practice& practice, Un
                 "the bore of " + in_bodies(piece) + " less a slip of " + slip +
                     " (practice table)"};
     }
-    return suiting("shank diameter",
-                   fmt::format("to slip in {}, try {}before parting off", in_bodies(piece),
-                               piece.bodies.size() > 1 ? "in each " : ""));
+    return suiting("shank diameter", fmt::format("to slip in {}{}, try {}before parting off",
+                                                 in_bodies(piece), bores_as_known(piece, unit),
+                                                 piece.bodies.size() > 1 ? "in each " : ""));
 }
 
 Dimension shank_length(const Piece& piece, Unit unit) {

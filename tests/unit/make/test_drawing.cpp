@@ -183,7 +183,7 @@ TEST_CASE("a drawing names every dimension, the bodies, the drills and the screw
     for (const auto* words :
          {"Ø.3250-.3260", "Ø.1863-.1868", ".575-.585", ".334-.353", ".290-.300", ".170-.190",
           ".020-.025", ".020-.030 x 45°", ".010-.020 x 45°", ".031-.041 wide", ".010-.015 deep",
-          "5/16-18 socket head cap: drill 21/64 (hole .3301-.3321), in body 12, recommended",
+          "5/16-18 socket head cap: drill 21/64 (hole .3301 to .3321 in), in body 12, recommended",
           "12 (rack A, hole 1)", "within .001 in TIR", "32 microinch", "third angle",
           "Section through flat"}) {
         CAPTURE(words);
