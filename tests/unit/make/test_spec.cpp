@@ -242,6 +242,15 @@ TEST_CASE("a nose has half its diameter of length at least, and the shank never 
     }
 }
 
+TEST_CASE("a shank goes by the size that it is called, whichever side of it it measures") {
+    for (const auto measured : {tenths(1868), tenths(1882)}) // 3/16
+        CHECK(make::undercut_width(measured, Unit::inch).limits == tenths(310, 410));
+    CHECK(make::undercut_width(tenths(2490), Unit::inch).limits == tenths(620, 720));
+    for (const auto measured : {tenths(1243), tenths(1256)}) // 1/8
+        CHECK(make::shank_chamfer(measured, Unit::inch).limits == tenths(100, 200));
+    CHECK(make::shank_chamfer(tenths(932), Unit::inch).limits == tenths(50, 100));
+}
+
 TEST_CASE("what the bodies do not tell is to suit, and how to take it is said") {
     auto piece = plain_piece();
     piece.shank.reset();
