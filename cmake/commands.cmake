@@ -3,6 +3,8 @@
 # and that its cases in tests/cli/make-list hold. Its page docs/commands/make-list.md must be there.
 
 set(command_group "")
+set(completion_commands "")
+set(man_commands "")
 set(command_declarations "")
 set(command_rows "")
 
@@ -23,6 +25,11 @@ function(add_command name about)
     string(APPEND command_declarations "void declare_${identifier}(CLI::App& app, Plan& plan);\n")
     string(APPEND command_rows
         "        {\"${name}\", \"${about}\", \"${command_group}\", commands::declare_${identifier}},\n")
+    string(REPLACE "-" "\\-" man_name ${name})
+    string(APPEND man_commands ".TP\n.B ${man_name}\n${about}.\n")
+    string(APPEND completion_commands "${name} ")
+    set(man_commands "${man_commands}" PARENT_SCOPE)
+    set(completion_commands "${completion_commands}" PARENT_SCOPE)
     set(command_declarations "${command_declarations}" PARENT_SCOPE)
     set(command_rows "${command_rows}" PARENT_SCOPE)
 
@@ -38,8 +45,14 @@ function(add_command name about)
     endif()
 endfunction()
 
-# Writes the table of all commands added so far and compiles it into the program.
+# Writes the table of all commands added so far and compiles it into the program; writes and installs
+# the man page and the completion.
 function(generate_command_table)
     configure_file(commands.cpp.in commands.cpp @ONLY)
     target_sources(counterpart_cli PRIVATE ${CMAKE_CURRENT_BINARY_DIR}/commands.cpp)
+    configure_file(install/counterpart.1.in counterpart.1 @ONLY)
+    configure_file(install/completion.bash.in counterpart.bash @ONLY)
+    install(FILES ${CMAKE_CURRENT_BINARY_DIR}/counterpart.1 DESTINATION ${CMAKE_INSTALL_MANDIR}/man1)
+    install(FILES ${CMAKE_CURRENT_BINARY_DIR}/counterpart.bash RENAME counterpart
+        DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions)
 endfunction()

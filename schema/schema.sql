@@ -251,6 +251,12 @@ CREATE TABLE machine (
     CONSTRAINT chuck_whole CHECK ((chuck_lo IS NULL) = (chuck_hi IS NULL))
 ) STRICT, WITHOUT ROWID;
 
+-- The bars that the shop turns pilots from, by diameter in nanometres; with no rows it is taken to
+-- have the usual ones.
+CREATE TABLE stock (
+    diameter INTEGER PRIMARY KEY CONSTRAINT diameter CHECK (diameter > 0)
+) STRICT;
+
 -- The triggers write the history, so that no statement can forget it. The functions are the
 -- program's: counterpart_row and counterpart_key make JSON, counterpart_group gives the change that
 -- is going on, counterpart_digest sums up a row. Without them a change to these tables fails. A
@@ -716,5 +722,41 @@ BEGIN
         counterpart_row(
             'name_key', OLD.name_key, 'name', OLD.name, 'chuck_lo', OLD.chuck_lo,
             'chuck_hi', OLD.chuck_hi, 'morse', OLD.morse) AS before,
+        NULL AS after);
+END;
+
+CREATE TRIGGER stock_insert AFTER INSERT ON stock
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'stock' AS tbl, counterpart_key(NEW.diameter) AS rowkey, NULL AS number,
+        NULL AS before,
+        counterpart_row(
+            'diameter', NEW.diameter) AS after);
+END;
+CREATE TRIGGER stock_update AFTER UPDATE ON stock
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'stock' AS tbl, counterpart_key(NEW.diameter) AS rowkey, NULL AS number,
+        counterpart_row(
+            'diameter', OLD.diameter) AS before,
+        counterpart_row(
+            'diameter', NEW.diameter) AS after)
+    WHERE before IS NOT after;
+END;
+CREATE TRIGGER stock_delete AFTER DELETE ON stock
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'stock' AS tbl, counterpart_key(OLD.diameter) AS rowkey, NULL AS number,
+        counterpart_row(
+            'diameter', OLD.diameter) AS before,
         NULL AS after);
 END;

@@ -21,6 +21,7 @@
 #include <CLI/CLI.hpp>
 #include <functional>
 #include <memory>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -44,6 +45,14 @@ Options& chosen(CLI::App& app, Plan& plan,
         plan.run = [options, run](Context& context) { return run(*options, context); };
     });
     return *options;
+}
+
+// Words that the shell took apart, put together again.
+[[nodiscard]] inline std::string joined(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& word : words)
+        text += (text.empty() ? "" : " ") + word;
+    return text;
 }
 
 // One row of the table of commands that the build generates.

@@ -3,6 +3,7 @@
 
 #include "cli/make_request.hpp"
 
+#include "cli/bars.hpp"
 #include "error/error.hpp"
 #include "store/lists.hpp"
 
@@ -53,7 +54,7 @@ make::MakeList make_list_for(const MakeRequest& request, Context& context) {
 
 TurningPlan plan_for(const make::MakeList& list, Context& context) {
     const auto practice = context.practice();
-    const auto bars = make::usual_bars(context.catalogue().unit());
+    const auto bars = bars_of(context);
     TurningPlan plan;
     for (const auto& piece : list.pieces)
         plan.specs.push_back(make::specify(piece, practice, bars, context.unit()));

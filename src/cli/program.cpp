@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <csignal>
 #include <cstdio>
@@ -88,7 +89,7 @@ std::vector<std::string> verb_names(const CLI::App& app) {
         throw error::UsageError("no such command: " + word,
                                 did_you_mean(word, verbs, "counterpart --help lists the commands"));
     throw error::UsageError(
-        full_name(at) + " does not know: " + word,
+        "no such verb of " + at.get_name() + ": " + word,
         did_you_mean(word, verbs, "one of " + fmt::format("{}", fmt::join(verbs, ", "))));
 }
 
@@ -98,8 +99,27 @@ void refuse_leftovers(const CLI::App& app) {
             refuse_word(innermost(app), word);
 }
 
+void refuse_without_verb(const CLI::App& at) {
+    const std::vector<std::string> verbs = verb_names(at);
+    if (at.get_parent() != nullptr && !verbs.empty())
+        throw error::UsageError("no verb given: " + full_name(at),
+                                fmt::format("one of {}", fmt::join(verbs, ", ")));
+}
+
+// `--cut_dia`, as the column is called, is `--cut-dia`.
+std::string with_hyphens(const std::string& word) {
+    std::string result = word;
+    if (word.rfind("--", 0) == 0) {
+        const auto end =
+            result.begin() + static_cast<std::ptrdiff_t>(std::min(word.find('='), word.size()));
+        std::replace(result.begin(), end, '_', '-');
+    }
+    return result;
+}
+
 // Sets plan.run, or prints what was asked for (help, version) and leaves it empty.
 void parse(CLI::App& app, std::vector<std::string> words, std::ostream& out) {
+    std::transform(words.begin(), words.end(), words.begin(), with_hyphens);
     std::reverse(words.begin(), words.end());
     try {
         app.parse(std::move(words));
@@ -109,6 +129,7 @@ void parse(CLI::App& app, std::vector<std::string> words, std::ostream& out) {
         out << app.version() << '\n';
     } catch (const CLI::ParseError& problem) {
         refuse_leftovers(app);
+        refuse_without_verb(innermost(app));
         throw error::UsageError(problem.what(),
                                 full_name(innermost(app)) + " --help shows what it takes");
     }
@@ -186,7 +207,10 @@ bool write_all(std::FILE* stream, const std::string& text) {
 error::ExitCode run(const std::vector<std::string>& words, const Surroundings& around,
                     std::ostream& out, std::ostream& err) {
     try {
-        return run_or_throw(words, around, out, err);
+        std::ostringstream printed; // of a command that fails, nothing is printed
+        const error::ExitCode code = run_or_throw(words, around, printed, err);
+        out << printed.str();
+        return code;
     } catch (const error::Error& problem) {
         complain(err, problem.what(), problem.hint());
         return problem.code();

@@ -13,17 +13,19 @@ namespace cli {
 
 namespace {
 
-// The catalogue, less the other tools of the same kind.
+// The catalogue, less the other tools of the same kind; for a pilot, less the bodies that take
+// none.
 class OneToolRack : public trade::Rack {
   public:
     OneToolRack(const trade::Rack& all, const Tool& tool)
         : bodies_(all.bodies()), pilots_(all.pilots()), trials_(all.trials()) {
-        if (const auto* body = std::get_if<trade::Body>(&tool))
+        if (const auto* body = std::get_if<trade::Body>(&tool)) {
             std::erase_if(bodies_, [&](const auto& other) { return other.number != body->number; });
-        else
-            std::erase_if(pilots_, [&](const auto& other) {
-                return other.number != std::get<record::PilotRecord>(tool).number;
-            });
+            return;
+        }
+        const std::int64_t number = std::get<record::PilotRecord>(tool).number;
+        std::erase_if(pilots_, [&](const auto& other) { return other.number != number; });
+        std::erase_if(bodies_, [](const auto& other) { return !trade::may_take_pilot(other); });
     }
     [[nodiscard]] std::vector<trade::Body> bodies() const override { return bodies_; }
     [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return pilots_; }
@@ -44,13 +46,15 @@ const std::vector<std::string>& usual_sizes() {
     return sizes;
 }
 
-// Whether a head of these limits could go in this cutter, and would not be lost in it.
+// Whether the head could go in this cutter and would not be lost in it, or the pilot could run in
+// the screw's hole. Generous: the matcher decides.
 bool about_the_size(const trade::Head& head, const Tool& tool) {
-    const auto* body = std::get_if<trade::Body>(&tool);
-    if (body == nullptr || !body->cut_dia)
-        return false;
-    const length::Range& cut = body->cut_dia->range;
-    return head.head_dia.lo < cut.hi && head.head_dia.hi * 2 > cut.lo;
+    if (const auto* body = std::get_if<trade::Body>(&tool))
+        return body->cut_dia && head.head_dia.lo < body->cut_dia->range.hi &&
+               head.head_dia.hi * 2 > body->cut_dia->range.lo;
+    const auto& pilot = std::get<record::PilotRecord>(tool).pilot_dia;
+    return pilot && head.screw_dia.lo * 3 < pilot->range.hi * 4 &&
+           head.screw_dia.hi * 4 > pilot->range.lo * 3;
 }
 
 std::vector<store::HouseScrew> listed_screws(const Tool& tool, const trade::Tables& tables) {
@@ -70,8 +74,16 @@ std::vector<store::HouseScrew> listed_screws(const Tool& tool, const trade::Tabl
     return screws;
 }
 
-std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const OneToolRack& rack,
-                                        const match::Shop& shop,
+// Whether this tool has a part in the answer, and the answer is of any use.
+bool serves(const match::Answer& answer, const Tool& tool) {
+    if (answer.kind == match::AnswerKind::closest)
+        return false;
+    const auto* pilot = std::get_if<record::PilotRecord>(&tool);
+    return pilot == nullptr || answer.pilot == pilot->number;
+}
+
+std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const Tool& tool,
+                                        const OneToolRack& rack, const match::Shop& shop,
                                         const std::vector<trade::OwnScrew>& own, Context& context) {
     match::Question question;
     question.screw = trade::resolve_screw(wanted.screw, "", context.tables(), own);
@@ -80,15 +92,9 @@ std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const O
         question.hole = match::parse_hole(wanted.hole, question.screw, context.tables(),
                                           shop.practice, context.catalogue().unit());
     const match::Report report = match::match(question, shop, rack, context.unit(), 0, false);
-    return report.answers.empty() ? std::nullopt : std::optional(report.answers.front());
-}
-
-// Whether this tool has a part in the answer, and the answer is of any use.
-bool serves(const match::Answer& answer, const Tool& tool) {
-    if (answer.kind == match::AnswerKind::closest)
-        return false;
-    const auto* pilot = std::get_if<record::PilotRecord>(&tool);
-    return pilot == nullptr || answer.pilot == pilot->number;
+    const auto found = std::find_if(report.answers.begin(), report.answers.end(),
+                                    [&](const auto& answer) { return serves(answer, tool); });
+    return found == report.answers.end() ? std::nullopt : std::optional(*found);
 }
 
 } // namespace
@@ -103,8 +109,8 @@ std::vector<Served> served_screws(const Tool& tool, Context& context) {
         screws = listed_screws(tool, context.tables());
     std::vector<Served> served;
     for (const store::HouseScrew& wanted : screws) {
-        const auto answer = answer_for(wanted, rack, shop, own, context);
-        if (answer && serves(*answer, tool))
+        const auto answer = answer_for(wanted, tool, rack, shop, own, context);
+        if (answer)
             served.push_back({wanted.screw, wanted.hole, *answer});
     }
     std::stable_sort(served.begin(), served.end(), [](const Served& a, const Served& b) {

@@ -111,20 +111,26 @@ void update_tool(store::Change& change, const Tool& tool) {
         store::update_pilot(change, std::get<record::PilotRecord>(tool));
 }
 
-std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored,
-                       std::optional<length::Unit> wanted) {
+std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored) {
     if (!dimension)
         return {};
-    const length::Reading reading = length::parse_reading(dimension->text, stored);
-    const length::Written& written = reading.nominal;
-    if (wanted && *wanted != written.unit) {
-        const int decimals = *wanted == length::Unit::inch ? 4 : 3;
-        return length::to_text(written.value, *wanted, decimals) +
-               (*wanted == length::Unit::inch ? " in" : " mm");
-    }
+    const length::Written written = length::parse_reading(dimension->text, stored).nominal;
     if (written.unit_said || written.fraction)
         return dimension->text;
     return dimension->text + (written.unit == length::Unit::inch ? " in" : " mm");
+}
+
+std::string short_size(const trade::MaybeDimension& dimension, length::Unit stored,
+                       length::Unit unit, bool convert) {
+    if (!dimension)
+        return {};
+    const length::Written written = length::parse_reading(dimension->text, stored).nominal;
+    if (convert && written.unit != unit)
+        return length::to_text(written.value, unit, unit == length::Unit::inch ? 4 : 3);
+    if (written.fraction)
+        return length::as_fraction(written.value);
+    return written.unit == unit ? length::to_text(written.value, unit)
+                                : length::with_unit(written.value, written.unit);
 }
 
 std::string one_line(const trade::Body& body, length::Unit stored) {

@@ -31,9 +31,13 @@ void update_tool(store::Change& change, const Tool& tool);
 // How the pilot went in the body it is in.
 [[nodiscard]] record::PilotRecord with_trial(const trade::Pilot& pilot, const store::File& file);
 
-// As written, with its unit. With `wanted`, a size in the other unit is converted.
-[[nodiscard]] std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored,
-                                     std::optional<length::Unit> wanted = std::nullopt);
+// As written, with its unit; empty when it is not known.
+[[nodiscard]] std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored);
+
+// The value alone, for a column of sizes: `7/16`, `.4375`, and `10 mm` where that is not `unit`.
+// With `convert`, all in `unit`.
+[[nodiscard]] std::string short_size(const trade::MaybeDimension& dimension, length::Unit stored,
+                                     length::Unit unit, bool convert);
 
 // `12: counterbore 7/16, removable pilot, bore 3/16; rack 2`.
 [[nodiscard]] std::string one_line(const trade::Body& body, length::Unit stored);

@@ -43,17 +43,22 @@ int bound_by_size(int covered, const std::vector<Choice>& choices) {
         sizes.push_back(static_cast<int>(choice.elements.size()));
     std::sort(sizes.rbegin(), sizes.rend());
     int bound = 0;
-    for (int have = 0; have < covered; ++bound)
-        have += sizes[bound];
+    int have = 0;
+    for (const int size : sizes) {
+        if (have >= covered)
+            break;
+        have += size;
+        ++bound;
+    }
     return bound;
 }
 
 int covered_by(int elements, const std::vector<Choice>& choices, const std::vector<int>& chosen) {
-    std::vector<char> covered(elements, 0);
+    std::vector<bool> covered(static_cast<std::size_t>(elements), false);
     for (const int c : chosen)
-        for (const int element : choices[c].elements)
-            covered[element] = 1;
-    return static_cast<int>(std::count(covered.begin(), covered.end(), 1));
+        for (const int element : choices[static_cast<std::size_t>(c)].elements)
+            covered[static_cast<std::size_t>(element)] = true;
+    return static_cast<int>(std::count(covered.begin(), covered.end(), true));
 }
 
 } // namespace

@@ -10,17 +10,17 @@ namespace make {
 
 namespace {
 
-CoverState taking(const CoverProblem& problem, const std::vector<int>& options) {
+CoverState taking(const CoverProblem& problem, const CoverOptions& options) {
     CoverState state(problem);
-    for (const int option : options)
+    for (const std::size_t option : options)
         state.take(option);
     return state;
 }
 
 // From the last taken: leaves out those without which as much is covered.
-std::vector<int> without_spare(const CoverProblem& problem, std::vector<int> taken) {
+CoverOptions without_spare(const CoverProblem& problem, CoverOptions taken) {
     std::vector<int> times(problem.elements.size(), 0);
-    for (const int option : taken)
+    for (const std::size_t option : taken)
         for (const auto& entry : problem.options[option].elements)
             ++times[entry.at];
     for (std::size_t i = taken.size(); i-- > 0;) {
@@ -37,11 +37,11 @@ std::vector<int> without_spare(const CoverProblem& problem, std::vector<int> tak
     return taken;
 }
 
-std::optional<std::vector<int>> finished(const CoverProblem& problem, const CoverGoal& goal,
-                                         const CoverState& state) {
+std::optional<CoverOptions> finished(const CoverProblem& problem, const CoverGoal& goal,
+                                     const CoverState& state) {
     const auto open = state.open();
-    const bool may =
-        std::all_of(open.begin(), open.end(), [&](int e) { return problem.elements[e].may_drop; });
+    const bool may = std::all_of(open.begin(), open.end(),
+                                 [&](std::size_t e) { return problem.elements[e].may_drop; });
     const int dropped = state.dropped() + static_cast<int>(open.size());
     if (!may || (goal.aim != CoverAim::coverage && dropped > goal.drops))
         return std::nullopt;
@@ -50,12 +50,12 @@ std::optional<std::vector<int>> finished(const CoverProblem& problem, const Cove
 
 } // namespace
 
-std::optional<std::vector<int>> cover_by_price(const CoverProblem& problem, const CoverGoal& goal,
-                                               CoverState state) {
+std::optional<CoverOptions> cover_by_price(const CoverProblem& problem, const CoverGoal& goal,
+                                           CoverState state) {
     for (;;) {
-        int best = -1;
+        std::size_t best = k_nowhere;
         std::int64_t best_worth = 0;
-        for (int o = 0; o < static_cast<int>(problem.options.size()); ++o) {
+        for (std::size_t o = 0; o < problem.options.size(); ++o) {
             if (!state.is_free(o) || !state.covers_an_open(o))
                 continue;
             std::int64_t worth = 0;
@@ -66,35 +66,35 @@ std::optional<std::vector<int>> cover_by_price(const CoverProblem& problem, cons
                 else if (improves(entry, had))
                     worth += (had - entry.rank) * k_cover_unit;
             }
-            if (best >= 0 && worth <= best_worth)
+            if (best != k_nowhere && worth <= best_worth)
                 continue;
             best = o;
             best_worth = worth;
         }
-        if (best < 0)
+        if (best == k_nowhere)
             return finished(problem, goal, state);
         state.take(best);
     }
 }
 
-std::optional<std::vector<int>> cover_greedily(const CoverProblem& problem, const CoverGoal& goal,
-                                               CoverState state) {
+std::optional<CoverOptions> cover_greedily(const CoverProblem& problem, const CoverGoal& goal,
+                                           CoverState state) {
     for (;;) {
-        int best = -1;
+        std::size_t best = k_nowhere;
         std::pair<int, int> best_worth{0, 0};
-        for (int o = 0; o < static_cast<int>(problem.options.size()); ++o) {
+        for (std::size_t o = 0; o < problem.options.size(); ++o) {
             std::pair<int, int> worth{0, 0};
             for (const auto& entry : problem.options[o].elements)
                 if (state.had(entry.at) == k_open) {
                     ++worth.first;
                     worth.second -= entry.rank;
                 }
-            if (state.is_free(o) && worth.first > 0 && (best < 0 || worth > best_worth)) {
+            if (state.is_free(o) && worth.first > 0 && (best == k_nowhere || worth > best_worth)) {
                 best = o;
                 best_worth = worth;
             }
         }
-        if (best < 0)
+        if (best == k_nowhere)
             return finished(problem, goal, state);
         state.take(best);
     }
@@ -103,19 +103,19 @@ std::optional<std::vector<int>> cover_greedily(const CoverProblem& problem, cons
 namespace {
 
 // The best option to put in the place of the one at `place`, if it is better.
-std::optional<int> better_at(const CoverProblem& problem, const std::vector<int>& taken,
-                             std::size_t place) {
+std::optional<std::size_t> better_at(const CoverProblem& problem, const CoverOptions& taken,
+                                     std::size_t place) {
     auto rest = taken;
     rest.erase(rest.begin() + static_cast<std::ptrdiff_t>(place));
     const auto state = taking(problem, rest);
     // What the one left out alone covered: all of it must be covered again.
-    std::vector<int> bare;
+    std::vector<std::size_t> bare;
     for (const auto& entry : problem.options[taken[place]].elements)
         if (state.had(entry.at) == k_open)
             bare.push_back(entry.at);
     if (bare.empty())
         return std::nullopt;
-    const auto gain = [&](int option) {
+    const auto gain = [&](std::size_t option) {
         int needed = static_cast<int>(bare.size());
         int total = 0;
         for (const auto& entry : problem.options[option].elements) {
@@ -129,7 +129,7 @@ std::optional<int> better_at(const CoverProblem& problem, const std::vector<int>
         }
         return needed == 0 ? std::optional(total) : std::nullopt;
     };
-    std::optional<int> best;
+    std::optional<std::size_t> best;
     int most = *gain(taken[place]);
     for (const auto& entry : problem.elements[bare.front()].options) {
         const auto total = state.is_free(entry.at) ? gain(entry.at) : std::nullopt;
@@ -143,7 +143,7 @@ std::optional<int> better_at(const CoverProblem& problem, const std::vector<int>
 
 } // namespace
 
-std::vector<int> swapped_for_rank(const CoverProblem& problem, std::vector<int> taken) {
+CoverOptions swapped_for_rank(const CoverProblem& problem, CoverOptions taken) {
     for (bool swapped = true; swapped;) {
         swapped = false;
         for (std::size_t i = 0; i < taken.size(); ++i) {
@@ -157,7 +157,7 @@ std::vector<int> swapped_for_rank(const CoverProblem& problem, std::vector<int> 
     return taken;
 }
 
-int value_of(const CoverProblem& problem, CoverAim aim, const std::vector<int>& taken) {
+int value_of(const CoverProblem& problem, CoverAim aim, const CoverOptions& taken) {
     const auto state = taking(problem, taken);
     switch (aim) {
     case CoverAim::coverage:

@@ -13,19 +13,17 @@ namespace make {
 
 // From the state on, always takes the option that earns most by the state's prices. Nothing if more
 // elements are left than the goal lets drop. The state may have taken options already.
-[[nodiscard]] std::optional<std::vector<int>>
-cover_by_price(const CoverProblem& problem, const CoverGoal& goal, CoverState state);
+[[nodiscard]] std::optional<CoverOptions> cover_by_price(const CoverProblem& problem,
+                                                         const CoverGoal& goal, CoverState state);
 
 // The same, but takes the option that covers most of what is open, then at the best ranks.
-[[nodiscard]] std::optional<std::vector<int>>
-cover_greedily(const CoverProblem& problem, const CoverGoal& goal, CoverState state);
+[[nodiscard]] std::optional<CoverOptions> cover_greedily(const CoverProblem& problem,
+                                                         const CoverGoal& goal, CoverState state);
 
 // Puts other options in the place of taken ones, one for one, as long as the total of ranks drops.
-[[nodiscard]] std::vector<int> swapped_for_rank(const CoverProblem& problem,
-                                                std::vector<int> taken);
+[[nodiscard]] CoverOptions swapped_for_rank(const CoverProblem& problem, CoverOptions taken);
 
 // The value of a cover for the aim: elements dropped, options taken or total of ranks.
-[[nodiscard]] int value_of(const CoverProblem& problem, CoverAim aim,
-                           const std::vector<int>& taken);
+[[nodiscard]] int value_of(const CoverProblem& problem, CoverAim aim, const CoverOptions& taken);
 
 } // namespace make

@@ -14,9 +14,9 @@ namespace make {
 
 namespace {
 
-void add_indexes(const CoverProblem& problem, const std::vector<int>& options,
+void add_indexes(const CoverProblem& problem, const CoverOptions& options,
                  std::vector<int>& indexes) {
-    for (const int option : options)
+    for (const std::size_t option : options)
         indexes.push_back(problem.options[option].index);
 }
 
@@ -45,7 +45,7 @@ void CoverPart::cover_most(CoverEffort& effort) {
     if (drops_ == 0)
         problem_ = all_needed(std::move(problem_));
     CoverState state(problem_);
-    for (const int option : options_with(problem_, indexes))
+    for (const std::size_t option : options_with(problem_, indexes))
         state.take(option);
     const auto cover = cover_greedily(problem_, {CoverAim::count, drops_, 0}, std::move(state));
     add_indexes(problem_, *cover, chosen_);

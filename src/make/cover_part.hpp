@@ -32,7 +32,7 @@ class CoverPart {
     // A piece of the part that stands by itself once what is forced is taken.
     struct Block {
         CoverProblem problem;
-        std::vector<int> taken; // options of the problem
+        CoverOptions taken; // options of the problem
         bool count_proven = true;
         bool rank_proven = true;
     };

@@ -5,6 +5,8 @@
 // been taken already is remembered in the elements, so that a part of a problem is a problem.
 #pragma once
 
+#include <cstddef>
+#include <limits>
 #include <vector>
 
 #include "make/cover.hpp"
@@ -14,9 +16,13 @@ namespace make {
 inline constexpr int k_open = -1;    // nothing taken covers the element yet
 inline constexpr int k_dropped = -2; // the element is given up
 
+// Options by their places in a problem.
+using CoverOptions = std::vector<std::size_t>;
+inline constexpr std::size_t k_nowhere = std::numeric_limits<std::size_t>::max();
+
 // In an element: an option that covers it. In an option: an element that it covers.
 struct CoverEntry {
-    int at = 0;
+    std::size_t at = 0;
     int rank = 0;
 };
 
@@ -47,8 +53,8 @@ struct CoverProblem {
 
 // The part that the kept elements and options make: two flags for each, in their order.
 [[nodiscard]] CoverProblem part_of(const CoverProblem& problem,
-                                   const std::vector<char>& keep_elements,
-                                   const std::vector<char>& keep_options);
+                                   const std::vector<bool>& keep_elements,
+                                   const std::vector<bool>& keep_options);
 
 // Only the elements still open, all ranks alike: for counting.
 [[nodiscard]] CoverProblem without_ranks(const CoverProblem& problem);
@@ -60,8 +66,8 @@ struct CoverProblem {
 [[nodiscard]] std::vector<CoverProblem> split(const CoverProblem& problem);
 
 // The options with these of the caller's indexes, as far as the problem has them; ascending.
-[[nodiscard]] std::vector<int> options_with(const CoverProblem& problem,
-                                            const std::vector<int>& indexes);
+[[nodiscard]] CoverOptions options_with(const CoverProblem& problem,
+                                        const std::vector<int>& indexes);
 
 // The same problem when it is known that every element can be covered at once.
 [[nodiscard]] CoverProblem all_needed(CoverProblem problem);

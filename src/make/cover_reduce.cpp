@@ -21,8 +21,8 @@ namespace {
 class Reducer {
   public:
     Reducer(const CoverProblem& problem, Dominance dominance)
-        : problem_(problem), dominance_(dominance), elements_(problem.elements.size(), 1),
-          options_(problem.options.size(), 1) {}
+        : problem_(problem), dominance_(dominance), elements_(problem.elements.size(), true),
+          options_(problem.options.size(), true) {}
 
     Reduced run() {
         bool changed = true;
@@ -40,8 +40,8 @@ class Reducer {
   private:
     void compact() {
         problem_ = part_of(problem_, elements_, options_);
-        elements_.assign(problem_.elements.size(), 1);
-        options_.assign(problem_.options.size(), 1);
+        elements_.assign(problem_.elements.size(), true);
+        options_.assign(problem_.options.size(), true);
     }
 
     bool free_lone_resources();
@@ -49,14 +49,14 @@ class Reducer {
     bool drop_idle();
     bool drop_worse_options();
     bool drop_implied_elements();
-    void take(int option);
-    [[nodiscard]] bool gives_way(int option, int other) const;
-    [[nodiscard]] bool implies(int element, int other) const;
+    void take(std::size_t option);
+    [[nodiscard]] bool gives_way(std::size_t option, std::size_t other) const;
+    [[nodiscard]] bool implies(std::size_t element, std::size_t other) const;
 
     CoverProblem problem_;
     Dominance dominance_;
-    std::vector<char> elements_; // kept
-    std::vector<char> options_;
+    std::vector<bool> elements_; // kept
+    std::vector<bool> options_;
     std::vector<int> taken_;
 };
 
@@ -77,10 +77,10 @@ bool Reducer::free_lone_resources() {
     return changed;
 }
 
-void Reducer::take(int option) {
+void Reducer::take(std::size_t option) {
     const auto& taken = problem_.options[option];
     taken_.push_back(taken.index);
-    options_[option] = 0;
+    options_[option] = false;
     for (const auto& entry : taken.elements) {
         auto& element = problem_.elements[entry.at];
         if (improves(entry, element.had))
@@ -89,7 +89,7 @@ void Reducer::take(int option) {
     }
     for (std::size_t o = 0; o < problem_.options.size(); ++o)
         if (taken.resource >= 0 && problem_.options[o].resource == taken.resource)
-            options_[o] = 0;
+            options_[o] = false;
 }
 
 bool Reducer::take_forced() {
@@ -97,7 +97,7 @@ bool Reducer::take_forced() {
     for (const auto& element : problem_.elements) {
         if (element.had != k_open || element.may_drop)
             continue;
-        int only = -1;
+        std::size_t only = 0;
         int count = 0;
         for (const auto& entry : element.options)
             if (options_[entry.at]) {
@@ -120,7 +120,7 @@ bool Reducer::drop_idle() {
             return problem_.elements[entry.at].had == k_open;
         });
         if (options_[o] && !open) {
-            options_[o] = 0;
+            options_[o] = false;
             changed = true;
         }
     }
@@ -131,14 +131,14 @@ bool Reducer::drop_idle() {
                 return options_[entry.at] && improves(entry, element.had);
             });
         if (element.had != k_open && settled) {
-            elements_[e] = 0;
+            elements_[e] = false;
             changed = true;
         }
     }
     return changed;
 }
 
-bool Reducer::gives_way(int option, int other) const {
+bool Reducer::gives_way(std::size_t option, std::size_t other) const {
     const auto& mine = problem_.options[option];
     const auto& theirs = problem_.options[other];
     if (theirs.resource >= 0 && theirs.resource != mine.resource)
@@ -158,21 +158,21 @@ bool Reducer::gives_way(int option, int other) const {
 
 bool Reducer::drop_worse_options() {
     bool changed = false;
-    const int count = static_cast<int>(problem_.options.size());
     // From the last, so that of several alike the first stays.
-    for (int o = count - 1; o >= 0; --o) {
+    for (std::size_t o = problem_.options.size(); o-- > 0;) {
         const auto& mine = problem_.options[o].elements;
         if (!options_[o] || mine.empty())
             continue;
         const auto rarest = std::min_element(mine.begin(), mine.end(), [&](auto& a, auto& b) {
             return problem_.elements[a.at].options.size() < problem_.elements[b.at].options.size();
         });
-        for (const auto& [other, rank] : problem_.elements[rarest->at].options) {
+        for (const auto& entry : problem_.elements[rarest->at].options) {
+            const std::size_t other = entry.at;
             if (other > o && dominance_ == Dominance::lower_index)
                 break;
             if (other == o || !options_[other] || !gives_way(o, other))
                 continue;
-            options_[o] = 0;
+            options_[o] = false;
             changed = true;
             break;
         }
@@ -181,7 +181,7 @@ bool Reducer::drop_worse_options() {
 }
 
 // Whether each option of the element covers the other too.
-bool Reducer::implies(int element, int other) const {
+bool Reducer::implies(std::size_t element, std::size_t other) const {
     const auto& theirs = problem_.elements[other].options;
     auto at = theirs.begin();
     for (const auto& entry : problem_.elements[element].options) {
@@ -197,22 +197,23 @@ bool Reducer::implies(int element, int other) const {
 
 bool Reducer::drop_implied_elements() {
     bool changed = false;
-    for (int e = 0; e < static_cast<int>(problem_.elements.size()); ++e) {
+    for (std::size_t e = 0; e < problem_.elements.size(); ++e) {
         const auto& element = problem_.elements[e];
         const auto first = std::find_if(element.options.begin(), element.options.end(),
                                         [&](const auto& entry) { return options_[entry.at]; });
         if (!elements_[e] || element.had != k_open || element.may_drop ||
             first == element.options.end())
             continue;
-        for (const auto& [other, rank] : problem_.options[first->at].elements) {
+        for (const auto& implied : problem_.options[first->at].elements) {
+            const std::size_t other = implied.at;
             const auto& theirs = problem_.elements[other];
             const bool one_rank =
                 std::all_of(theirs.options.begin(), theirs.options.end(),
-                            [&](const auto& entry) { return entry.rank == rank; });
+                            [&](const auto& entry) { return entry.rank == implied.rank; });
             if (other == e || !elements_[other] || theirs.had != k_open || !one_rank ||
                 !implies(e, other))
                 continue;
-            elements_[other] = 0;
+            elements_[other] = false;
             changed = true;
         }
     }

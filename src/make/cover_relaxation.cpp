@@ -7,6 +7,7 @@
 #include <limits>
 #include <map>
 #include <tuple>
+#include <utility>
 
 namespace make {
 
@@ -25,20 +26,19 @@ CoverRelaxation::CoverRelaxation(const CoverProblem& problem, const CoverGoal& g
     : problem_(&problem), goal_(goal) {}
 
 void CoverRelaxation::look_at(const CoverState& state) {
-    to_take_ = goal_.count - static_cast<int>(state.taken().size());
+    to_take_ = goal_.count - state.count();
     drops_ = goal_.drops - state.dropped();
-    settled_ = goal_.aim == CoverAim::coverage ? state.dropped() * k_cover_unit
-               : goal_.aim == CoverAim::count
-                   ? static_cast<std::int64_t>(state.taken().size()) * k_cover_unit
-                   : state.total_rank() * k_cover_unit;
+    settled_ = k_cover_unit * (goal_.aim == CoverAim::coverage ? state.dropped()
+                               : goal_.aim == CoverAim::count  ? state.count()
+                                                               : state.total_rank());
     rows_.clear();
     cells_.clear();
     columns_.clear();
-    row_of_.assign(problem_->elements.size(), -1);
+    row_of_.assign(problem_->elements.size(), k_nowhere);
     prices_ = state.prices;
-    for (const int element : state.open())
+    for (const std::size_t element : state.open())
         add_row(state, element);
-    for (int o = 0; o < static_cast<int>(problem_->options.size()); ++o)
+    for (std::size_t o = 0; o < problem_->options.size(); ++o)
         if (state.is_free(o) && state.covers_an_open(o))
             add_column(state, o);
     group_columns();
@@ -47,7 +47,7 @@ void CoverRelaxation::look_at(const CoverState& state) {
         row_prices_.push_back(prices_[row.element]);
 }
 
-void CoverRelaxation::add_row(const CoverState& state, int element) {
+void CoverRelaxation::add_row(const CoverState& state, std::size_t element) {
     const bool may_drop = problem_->elements[element].may_drop;
     const int had = state.had(element);
     std::int64_t cap = k_uncapped;
@@ -58,25 +58,25 @@ void CoverRelaxation::add_row(const CoverState& state, int element) {
     } else if (goal_.aim == CoverAim::coverage && may_drop) {
         cap = k_cover_unit;
     }
-    row_of_[element] = static_cast<int>(rows_.size());
+    row_of_[element] = rows_.size();
     rows_.push_back({element, cap, had == k_open && may_drop && goal_.aim != CoverAim::coverage});
 }
 
-void CoverRelaxation::add_column(const CoverState& state, int option) {
-    Column column{option, 0, static_cast<int>(cells_.size()), 0, 0};
+void CoverRelaxation::add_column(const CoverState& state, std::size_t option) {
+    Column column{option, 0, cells_.size(), 0, 0};
     for (const auto& entry : problem_->options[option].elements) {
         if (!improves(entry, state.had(entry.at)))
             continue;
-        if (row_of_[entry.at] < 0)
+        if (row_of_[entry.at] == k_nowhere)
             add_row(state, entry.at);
         cells_.push_back({row_of_[entry.at], entry.rank * k_cover_unit});
     }
-    column.end = static_cast<int>(cells_.size());
+    column.end = cells_.size();
     columns_.push_back(column);
 }
 
 void CoverRelaxation::group_columns() {
-    std::map<int, int> of_resource;
+    std::map<int, std::size_t> of_resource;
     groups_ = 0;
     for (auto& column : columns_) {
         const int resource = problem_->options[column.option].resource;
@@ -90,35 +90,35 @@ void CoverRelaxation::price_columns() {
     const std::int64_t price = goal_.aim == CoverAim::count ? k_cover_unit : 0;
     for (auto& column : columns_) {
         column.cost = price;
-        for (int c = column.begin; c < column.end; ++c)
+        for (std::size_t c = column.begin; c < column.end; ++c)
             column.cost += std::min<std::int64_t>(0, cells_[c].rank - row_prices_[cells_[c].row]);
     }
     entries_seen_ += static_cast<std::int64_t>(cells_.size() + columns_.size());
 }
 
 bool CoverRelaxation::choose_columns() {
-    const auto cheaper = [this](int a, int b) {
+    const auto cheaper = [this](std::size_t a, std::size_t b) {
         return std::tie(columns_[a].cost, a) < std::tie(columns_[b].cost, b);
     };
-    best_.assign(groups_, -1);
-    for (int j = 0; j < static_cast<int>(columns_.size()); ++j) {
-        int& best = best_[columns_[j].group];
-        if (best < 0 || cheaper(j, best))
+    best_.assign(groups_, k_nowhere);
+    for (std::size_t j = 0; j < columns_.size(); ++j) {
+        auto& best = best_[columns_[j].group];
+        if (best == k_nowhere || cheaper(j, best))
             best = j;
     }
     chosen_ = best_;
     if (goal_.aim == CoverAim::rank) {
-        if (to_take_ < 0 || to_take_ > groups_)
+        if (to_take_ < 0 || std::cmp_greater(to_take_, groups_))
             return false;
         std::nth_element(chosen_.begin(), chosen_.begin() + to_take_, chosen_.end(), cheaper);
-        chosen_.resize(to_take_);
+        chosen_.resize(static_cast<std::size_t>(to_take_));
     } else {
-        std::erase_if(chosen_, [this](int j) { return columns_[j].cost >= 0; });
+        std::erase_if(chosen_, [this](std::size_t j) { return columns_[j].cost >= 0; });
     }
-    is_chosen_.assign(groups_, 0);
+    is_chosen_.assign(groups_, false);
     dearest_ = goal_.aim == CoverAim::rank ? -k_uncapped : 0;
-    for (const int j : chosen_) {
-        is_chosen_[columns_[j].group] = 1;
+    for (const std::size_t j : chosen_) {
+        is_chosen_[columns_[j].group] = true;
         dearest_ = std::max(dearest_, columns_[j].cost);
         bound_ += columns_[j].cost;
     }
@@ -131,8 +131,8 @@ void CoverRelaxation::count_use() {
         slope_.push_back(capped ? 0 : 1);
         bound_ += capped ? rows_[r].cap : row_prices_[r];
     }
-    for (const int j : chosen_)
-        for (int c = columns_[j].begin; c < columns_[j].end; ++c)
+    for (const std::size_t j : chosen_)
+        for (std::size_t c = columns_[j].begin; c < columns_[j].end; ++c)
             if (row_prices_[cells_[c].row] > cells_[c].rank)
                 --slope_[cells_[c].row];
 }
@@ -141,14 +141,14 @@ void CoverRelaxation::count_use() {
 void CoverRelaxation::drop_dearest() {
     if (goal_.aim == CoverAim::coverage || drops_ <= 0)
         return;
-    std::vector<int> rows;
-    for (int r = 0; r < static_cast<int>(rows_.size()); ++r)
+    std::vector<std::size_t> rows;
+    for (std::size_t r = 0; r < rows_.size(); ++r)
         if (rows_[r].may_drop && row_prices_[r] > 0)
             rows.push_back(r);
-    std::sort(rows.begin(), rows.end(), [this](int a, int b) {
+    std::sort(rows.begin(), rows.end(), [this](std::size_t a, std::size_t b) {
         return row_prices_[a] != row_prices_[b] ? row_prices_[a] > row_prices_[b] : a < b;
     });
-    for (int i = 0; i < std::min(drops_, static_cast<int>(rows.size())); ++i) {
+    for (std::size_t i = 0; i < std::min(rows.size(), static_cast<std::size_t>(drops_)); ++i) {
         bound_ -= row_prices_[rows[i]];
         --slope_[rows[i]];
     }
@@ -219,18 +219,18 @@ std::optional<std::int64_t> CoverRelaxation::improve(int rounds, std::int64_t ta
     return best;
 }
 
-std::vector<int> CoverRelaxation::by_cost() const {
+CoverOptions CoverRelaxation::by_cost() const {
     auto order = columns_;
     std::stable_sort(order.begin(), order.end(),
                      [](const Column& a, const Column& b) { return a.cost < b.cost; });
-    std::vector<int> options;
+    CoverOptions options;
     for (const auto& column : order)
         options.push_back(column.option);
     return options;
 }
 
-std::vector<int> CoverRelaxation::hopeless(std::int64_t enough) const {
-    std::vector<int> options;
+CoverOptions CoverRelaxation::hopeless(std::int64_t enough) const {
+    CoverOptions options;
     for (const auto& column : columns_) {
         // What the bound becomes if it is taken in the place of the one that makes room for it.
         const auto gives_way =

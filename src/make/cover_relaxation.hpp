@@ -43,32 +43,32 @@ class CoverRelaxation {
     // At the best prices found:
     [[nodiscard]] const std::vector<std::int64_t>& prices() const { return prices_; }
     // of the options that may still be taken, the most promising first;
-    [[nodiscard]] std::vector<int> by_cost() const;
+    [[nodiscard]] CoverOptions by_cost() const;
     // those that no cover better than `enough` has.
-    [[nodiscard]] std::vector<int> hopeless(std::int64_t enough) const;
+    [[nodiscard]] CoverOptions hopeless(std::int64_t enough) const;
 
     [[nodiscard]] std::int64_t entries_seen() const { return entries_seen_; }
 
   private:
     struct Row {
-        int element = 0;
+        std::size_t element = 0;
         std::int64_t cap = 0; // what not covering it by a free option costs at most
         bool may_drop = false;
     };
     struct Cell {
-        int row = 0;
+        std::size_t row = 0;
         std::int64_t rank = 0; // in k_cover_unit
     };
     struct Column {
-        int option = 0;
-        int group = 0; // of those in a group one at most is taken
-        int begin = 0; // cells
-        int end = 0;
+        std::size_t option = 0;
+        std::size_t group = 0; // of those in a group one at most is taken
+        std::size_t begin = 0; // cells
+        std::size_t end = 0;
         std::int64_t cost = 0;
     };
 
-    void add_row(const CoverState& state, int element);
-    void add_column(const CoverState& state, int option);
+    void add_row(const CoverState& state, std::size_t element);
+    void add_column(const CoverState& state, std::size_t option);
     void group_columns();
     bool evaluate();
     void price_columns();
@@ -80,21 +80,21 @@ class CoverRelaxation {
 
     const CoverProblem* problem_;
     CoverGoal goal_;
-    int to_take_ = 0;          // of a rank goal
-    int drops_ = 0;            // still allowed
-    std::int64_t settled_ = 0; // part of every bound
-    std::vector<int> row_of_;  // by element; -1: not looked at
+    int to_take_ = 0;                 // of a rank goal
+    int drops_ = 0;                   // still allowed
+    std::int64_t settled_ = 0;        // part of every bound
+    std::vector<std::size_t> row_of_; // by element
     std::vector<Row> rows_;
     std::vector<Cell> cells_;
     std::vector<Column> columns_;
-    int groups_ = 0;
+    std::size_t groups_ = 0;
     std::vector<std::int64_t> prices_; // by element
     std::vector<std::int64_t> row_prices_;
     std::vector<int> slope_;            // by row: how often it is missing
     std::vector<std::int64_t> heading_; // by row: which way prices go
-    std::vector<int> best_;             // by group: its cheapest column
-    std::vector<int> chosen_;           // columns
-    std::vector<char> is_chosen_;       // by group
+    std::vector<std::size_t> best_;     // by group: its cheapest column
+    std::vector<std::size_t> chosen_;   // columns
+    std::vector<bool> is_chosen_;       // by group
     std::int64_t dearest_ = 0;          // cost of the dearest chosen
     std::int64_t bound_ = 0;
     std::int64_t entries_seen_ = 0;

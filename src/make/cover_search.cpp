@@ -28,13 +28,13 @@ CoverSearch::CoverSearch(const CoverProblem& problem, const CoverGoal& goal, int
     : problem_(&problem), goal_(goal), upper_(upper), effort_(&effort), relaxation_(problem, goal) {
 }
 
-void CoverSearch::start_with(std::vector<int> taken) {
+void CoverSearch::start_with(CoverOptions taken) {
     upper_ = value_of(*problem_, goal_.aim, taken);
     best_ = std::move(taken);
 }
 
-void CoverSearch::record(const std::vector<int>& taken) {
-    if (goal_.aim == CoverAim::rank && static_cast<int>(taken.size()) != goal_.count)
+void CoverSearch::record(const CoverOptions& taken) {
+    if (goal_.aim == CoverAim::rank && std::cmp_not_equal(taken.size(), goal_.count))
         return;
     const int value = value_of(*problem_, goal_.aim, taken);
     if (value >= upper_)
@@ -44,13 +44,13 @@ void CoverSearch::record(const std::vector<int>& taken) {
     best_ = taken;
 }
 
-bool CoverSearch::may_drop(const CoverState& state, int element) const {
+bool CoverSearch::may_drop(const CoverState& state, std::size_t element) const {
     return problem_->elements[element].may_drop &&
            (goal_.aim == CoverAim::coverage || state.dropped() < goal_.drops);
 }
 
-int CoverSearch::free_options(const CoverState& state, int element) const {
-    if (goal_.aim == CoverAim::rank && static_cast<int>(state.taken().size()) >= goal_.count)
+int CoverSearch::free_options(const CoverState& state, std::size_t element) const {
+    if (goal_.aim == CoverAim::rank && state.count() >= goal_.count)
         return 0;
     const auto& options = problem_->elements[element].options;
     return static_cast<int>(
@@ -61,7 +61,7 @@ int CoverSearch::free_options(const CoverState& state, int element) const {
 // Takes and drops what must be.
 CoverSearch::Settled CoverSearch::settle(CoverState& state) const {
     auto settled = Settled::unchanged;
-    for (const int element : state.open()) {
+    for (const std::size_t element : state.open()) {
         if (state.had(element) != k_open)
             continue;
         const int options = free_options(state, element);
@@ -93,7 +93,7 @@ std::optional<std::int64_t> CoverSearch::price(CoverState& state, int rounds, Co
 }
 
 void CoverSearch::leave_out_hopeless(CoverState& state) {
-    for (const int option : relaxation_.hopeless(enough()))
+    for (const std::size_t option : relaxation_.hopeless(enough()))
         state.leave_out(option);
 }
 
@@ -180,23 +180,23 @@ void CoverSearch::explore(CoverState state, int rounds) {
 }
 
 void CoverSearch::branch(CoverState state, std::int64_t at_least) {
-    int narrowest = -1;
+    std::size_t narrowest = k_nowhere;
     int fewest = 0;
-    for (const int element : state.open()) {
+    for (const std::size_t element : state.open()) {
         const int options = free_options(state, element);
-        if (narrowest >= 0 && options >= fewest)
+        if (narrowest != k_nowhere && options >= fewest)
             continue;
         narrowest = element;
         fewest = options;
     }
     const auto& element = problem_->elements[narrowest];
-    std::vector<int> order;
-    for (const int option : relaxation_.by_cost())
+    CoverOptions order;
+    for (const std::size_t option : relaxation_.by_cost())
         if (state.is_free(option) &&
             std::any_of(element.options.begin(), element.options.end(),
                         [option](const auto& entry) { return entry.at == option; }))
             order.push_back(option);
-    for (const int option : order) {
+    for (const std::size_t option : order) {
         auto next = state;
         next.take(option);
         explore(std::move(next), k_node_rounds);

@@ -25,7 +25,7 @@ class CoverSearch {
     CoverSearch(const CoverProblem& problem, const CoverGoal& goal, int upper, CoverEffort& effort);
 
     // A cover with a value under `upper`, to begin with.
-    void start_with(std::vector<int> taken);
+    void start_with(CoverOptions taken);
 
     // The best cover, with its proof unless the effort runs out.
     void run(CoverState state);
@@ -40,7 +40,7 @@ class CoverSearch {
     [[nodiscard]] bool proven() const { return !stopped_ || (best_ && root_bound_ >= upper_); }
     [[nodiscard]] int upper() const { return upper_; } // the value of the best, when found
     [[nodiscard]] int bound() const { return proven() ? upper_ : root_bound_; }
-    [[nodiscard]] const std::optional<std::vector<int>>& best() const { return best_; }
+    [[nodiscard]] const std::optional<CoverOptions>& best() const { return best_; }
 
   private:
     enum class Settled { unchanged, changed, hopeless };
@@ -51,9 +51,9 @@ class CoverSearch {
     Settled settle(CoverState& state) const;
     std::optional<std::int64_t> price(CoverState& state, int rounds, CoverPace& pace);
     void leave_out_hopeless(CoverState& state);
-    void record(const std::vector<int>& taken);
-    [[nodiscard]] bool may_drop(const CoverState& state, int element) const;
-    [[nodiscard]] int free_options(const CoverState& state, int element) const;
+    void record(const CoverOptions& taken);
+    [[nodiscard]] bool may_drop(const CoverState& state, std::size_t element) const;
+    [[nodiscard]] int free_options(const CoverState& state, std::size_t element) const;
     [[nodiscard]] std::int64_t enough() const { return (upper_ - 1) * k_cover_unit + 1; }
     [[nodiscard]] bool done() const { return stopped_ || (first_only_ && best_); }
 
@@ -62,7 +62,7 @@ class CoverSearch {
     int upper_;
     CoverEffort* effort_;
     CoverRelaxation relaxation_;
-    std::optional<std::vector<int>> best_;
+    std::optional<CoverOptions> best_;
     int root_bound_ = 0;
     bool first_only_ = false;
     bool stopped_ = false;

@@ -31,17 +31,18 @@ class CoverState {
   public:
     explicit CoverState(const CoverProblem& problem);
 
-    void take(int option); // and leave out those that need the same resource
-    void leave_out(int option) { free_[option] = 0; }
-    void drop(int element);
+    void take(std::size_t option); // and leave out those that need the same resource
+    void leave_out(std::size_t option) { free_[option] = false; }
+    void drop(std::size_t element);
 
-    [[nodiscard]] bool is_free(int option) const { return free_[option] != 0; }
-    [[nodiscard]] int had(int element) const { return had_[element]; }
-    [[nodiscard]] const std::vector<int>& taken() const { return taken_; } // in order of taking
+    [[nodiscard]] bool is_free(std::size_t option) const { return free_[option]; }
+    [[nodiscard]] int had(std::size_t element) const { return had_[element]; }
+    [[nodiscard]] const CoverOptions& taken() const { return taken_; } // in order of taking
+    [[nodiscard]] int count() const { return static_cast<int>(taken_.size()); }
     [[nodiscard]] int dropped() const { return dropped_; }
     [[nodiscard]] std::int64_t total_rank() const;
-    [[nodiscard]] bool covers_an_open(int option) const;
-    [[nodiscard]] std::vector<int> open() const; // elements, ascending
+    [[nodiscard]] bool covers_an_open(std::size_t option) const;
+    [[nodiscard]] std::vector<std::size_t> open() const; // elements, ascending
 
     // What covering each element is thought to be worth, in k_cover_unit: any values give a valid
     // bound, good values a high one.
@@ -49,9 +50,9 @@ class CoverState {
 
   private:
     const CoverProblem* problem_;
-    std::vector<char> free_;
+    std::vector<bool> free_;
     std::vector<int> had_;
-    std::vector<int> taken_;
+    CoverOptions taken_;
     int dropped_ = 0;
 };
 

@@ -24,13 +24,13 @@ constexpr std::int64_t k_quick_trial = 200;
 
 } // namespace
 
-CoverState priced_by(const CoverProblem& problem, const std::vector<int>& taken) {
+CoverState priced_by(const CoverProblem& problem, const CoverOptions& taken) {
     CoverState cover(problem);
-    for (const int option : taken)
+    for (const std::size_t option : taken)
         cover.take(option);
     CoverState state(problem);
     for (std::size_t e = 0; e < problem.elements.size(); ++e)
-        state.prices[e] = std::max(cover.had(static_cast<int>(e)), 0) * k_cover_unit;
+        state.prices[e] = std::max(cover.had(e), 0) * k_cover_unit;
     return state;
 }
 
@@ -38,27 +38,27 @@ namespace {
 
 // What is left of the problem after what the state has taken and left out.
 CoverProblem left_of(CoverProblem problem, const CoverState& state) {
-    std::vector<char> free;
+    std::vector<bool> free;
     for (std::size_t e = 0; e < problem.elements.size(); ++e)
-        problem.elements[e].had = state.had(static_cast<int>(e));
+        problem.elements[e].had = state.had(e);
     for (std::size_t o = 0; o < problem.options.size(); ++o)
-        free.push_back(state.is_free(static_cast<int>(o)));
-    return part_of(problem, std::vector<char>(problem.elements.size(), 1), free);
+        free.push_back(state.is_free(o));
+    return part_of(problem, std::vector<bool>(problem.elements.size(), true), free);
 }
 
 class TieBreak {
   public:
-    TieBreak(const CoverProblem& problem, int drops, std::vector<int> best, CoverEffort& effort)
+    TieBreak(const CoverProblem& problem, int drops, CoverOptions best, CoverEffort& effort)
         : problem_(&problem), goal_{CoverAim::rank, drops, static_cast<int>(best.size())},
           best_(std::move(best)), total_(value_of(problem, CoverAim::rank, best_)),
           search_(problem, goal_, total_ + 1, trial_), effort_(&effort) {
         std::sort(best_.begin(), best_.end());
     }
 
-    std::vector<int> run() {
+    CoverOptions run() {
         auto state = priced_by(*problem_, best_);
         tighten(state, k_first_rounds);
-        int option = 0;
+        std::size_t option = 0;
         for (std::size_t place = 0; place < best_.size() && effort_->left > 0; ++place) {
             for (; option < best_[place] && effort_->left > 0; ++option)
                 if (state.is_free(option) && !try_with(state, option))
@@ -81,13 +81,13 @@ class TieBreak {
 
     // Whether a cover as good takes the option besides what the state has taken; if so it becomes
     // the best. Without effort left it may be overlooked.
-    bool try_with(CoverState state, int option) {
+    bool try_with(CoverState state, std::size_t option) {
         // Each option of a best cover earns its place.
         if (!state.covers_an_open(option))
             return false;
         state.take(option);
         auto found = search(state, k_quick_trial);
-        if (!search_.proven())
+        if (!found && !search_.proven())
             found = goal_.drops > 0 ? search(state, effort_->left) : finish(state);
         if (found)
             std::sort(best_.begin(), best_.end());
@@ -123,7 +123,7 @@ class TieBreak {
 
     const CoverProblem* problem_;
     CoverGoal goal_;
-    std::vector<int> best_;
+    CoverOptions best_;
     int total_;
     CoverEffort trial_;
     CoverSearch search_;
@@ -132,8 +132,8 @@ class TieBreak {
 
 } // namespace
 
-std::vector<int> first_of_best(const CoverProblem& problem, int drops, std::vector<int> best,
-                               CoverEffort& effort) {
+CoverOptions first_of_best(const CoverProblem& problem, int drops, CoverOptions best,
+                           CoverEffort& effort) {
     return TieBreak(problem, drops, std::move(best), effort).run();
 }
 

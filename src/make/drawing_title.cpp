@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "make/drawing_parts.hpp"
+#include "match/say.hpp"
 
 namespace make {
 
@@ -108,7 +109,7 @@ std::string bodies_row(const Piece& piece) {
 std::vector<std::string> served_rows(const Subject& subject) {
     std::vector<std::string> rows;
     for (const auto& served : subject.piece.serves) {
-        const auto hole = limits_text(served.hole, subject.lettering.unit);
+        const auto hole = match::say(served.hole, subject.lettering.unit);
         auto row =
             fmt::format("{}: {}, in body {}", served.screw,
                         served.drill ? fmt::format("drill {} (hole {})", served.drill->name, hole)

@@ -173,10 +173,15 @@ Stack limits_stack(const Range& limits, const Lettering& lettering, std::string_
 }
 
 std::string size_text(Length size, Unit unit) {
-    const auto fraction = unit == Unit::inch ? length::as_fraction(size) : std::string();
-    if (fraction.empty())
-        return length::to_text(size, unit, 3) + (unit == Unit::inch ? " in" : " mm");
-    return fraction + " in (" + length::to_text(size, unit, 4) + ")";
+    const auto fraction = length::as_fraction(size);
+    const bool inch = unit == Unit::inch;
+    if (!fraction.empty())
+        return fraction + " in (" +
+               (inch ? length::to_text(size, unit, 4) : length::with_unit(size, unit)) + ")";
+    if (inch && size.nm() % length::micrometres(500).nm() == 0)
+        return length::with_unit(size, Unit::millimetre) + " (" + length::to_text(size, unit, 4) +
+               ")";
+    return length::to_text(size, unit, 3) + (inch ? " in" : " mm");
 }
 
 } // namespace make

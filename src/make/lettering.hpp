@@ -36,7 +36,8 @@ using Stack = std::vector<std::string>;
 [[nodiscard]] Stack limits_stack(const length::Range& limits, const Lettering& lettering,
                                  std::string_view before = {}, std::string_view after = {});
 
-// A single size as a bar or a length is called: `3/8 in (.375)`, `10 mm`.
+// A single size as a bar or a length is called: `3/8 in (.375)`, `10 mm`; a size of the other
+// system keeps its name: `10 mm (.3937)`, `3/8 in (9.525 mm)`.
 [[nodiscard]] std::string size_text(length::Length size, length::Unit unit);
 
 } // namespace make

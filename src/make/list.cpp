@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 
 #include "make/cover.hpp"
@@ -15,7 +16,7 @@ namespace make {
 namespace {
 
 // Enough for every case of a real shop; past it the best found is given with its bound.
-constexpr std::int64_t k_most_nodes = 2'000'000;
+constexpr std::int64_t k_most_nodes = 500'000;
 
 // Sorts the wishes into met, to be settled and to be made for.
 struct Sorted {
@@ -24,25 +25,42 @@ struct Sorted {
     std::vector<std::int64_t> kept;     // pilots that met wishes use, ascending
 };
 
+// A measurement settles a screw only where a pilot is there already: without one it must be made
+// all the same.
+std::optional<match::Answer> settled_by(const Wish& wish, const match::Shop& shop,
+                                        const match::Tools& tools, length::Unit unit) {
+    for (auto& answer : match::match(wish.question, shop, tools, unit, 0, false).answers)
+        if (answer.kind == match::AnswerKind::measure_first && answer.seat != match::Seat::none)
+            return answer;
+    return std::nullopt;
+}
+
 Sorted sort_out(const std::vector<Wish>& wishes, const match::Shop& shop, const match::Tools& tools,
                 length::Unit unit, MakeList& list) {
     Sorted sorted;
     std::set<std::int64_t> kept;
+    const auto keep = [&kept](const match::Answer& answer) {
+        if (answer.pilot)
+            kept.insert(*answer.pilot);
+    };
     for (const auto& wish : wishes) {
         auto report = match::match(wish.question, shop, tools, unit, 1, false);
         const auto kind =
             report.answers.empty() ? match::AnswerKind::closest : report.answers[0].kind;
         if (kind <= match::AnswerKind::after_work) {
             list.met.push_back(wish.screw);
-        } else if (kind == match::AnswerKind::measure_first) {
-            list.settle_first.push_back({wish.screw, report.answers[0]});
-        } else {
-            sorted.open.push_back(&wish);
-            sorted.reports.push_back(std::move(report));
+            keep(report.answers[0]);
             continue;
         }
-        if (report.answers[0].pilot)
-            kept.insert(*report.answers[0].pilot);
+        if (kind == match::AnswerKind::measure_first) {
+            if (auto answer = settled_by(wish, shop, tools, unit)) {
+                keep(*answer);
+                list.settle_first.push_back({wish.screw, std::move(*answer)});
+                continue;
+            }
+        }
+        sorted.open.push_back(&wish);
+        sorted.reports.push_back(std::move(report));
     }
     sorted.kept.assign(kept.begin(), kept.end());
     return sorted;

@@ -42,18 +42,20 @@ std::vector<Start> starts_of(const ShankClass& shank) {
 }
 
 Offer offer_at(const ShankClass& shank, Length at, const std::vector<const Start*>& here) {
-    Offer offer{&shank, at, {}, {}, {}};
-    std::map<int, int> best;
+    Offer offer{&shank, at, {}, {}, {}, 0};
+    std::map<int, std::pair<int, int>> best; // by wish: size class, then published hole
     for (const auto* start : here) {
         offer.rooms.push_back(start->room);
-        const int rank = static_cast<int>(start->room->size);
+        const std::pair<int, int> rank{static_cast<int>(start->room->size),
+                                       static_cast<int>(start->room->hole->published)};
         const auto [it, added] = best.try_emplace(start->room->wish, rank);
         if (!added)
             it->second = std::min(it->second, rank);
     }
     for (const auto& [wish, rank] : best) {
         offer.wishes.push_back(wish);
-        offer.ranks.push_back(rank);
+        offer.ranks.push_back(rank.first);
+        offer.published += rank.second;
     }
     return offer;
 }
@@ -78,10 +80,28 @@ void sweep(const ShankClass& shank, std::vector<Offer>& offers) {
 
 } // namespace
 
+int effort(PieceKind kind) {
+    switch (kind) {
+    case PieceKind::turn_down:
+        return 0;
+    case PieceKind::pilot:
+        return 1;
+    case PieceKind::sleeve:
+        return 2;
+    }
+    return 2;
+}
+
 std::vector<Offer> offers_of(const std::vector<ShankClass>& classes) {
     std::vector<Offer> all;
     for (const auto& shank : classes)
         sweep(shank, all);
+    std::stable_sort(all.begin(), all.end(), [](const Offer& a, const Offer& b) {
+        const auto key = [](const Offer& offer) {
+            return std::make_pair(effort(offer.shank->kind), offer.published);
+        };
+        return key(a) < key(b);
+    });
     // Of new pieces that serve the same, the first stands for all; an owned pilot is its own.
     std::set<std::tuple<const trade::Pilot*, std::vector<int>, std::vector<int>>> seen;
     std::vector<Offer> offers;

@@ -24,6 +24,7 @@ struct Offer {
     std::vector<const Room*> rooms; // all that it fits
     std::vector<int> wishes;        // ascending
     std::vector<int> ranks;         // best size class for each
+    int published = 0;              // over the wishes, how far their holes are from the close one
 };
 
 // New pilots: a class for every distinct bore, and one for each body whose bore is not known well
@@ -35,7 +36,10 @@ struct Offer {
                                                     const std::vector<WishJob>& wishes,
                                                     const Options& options);
 
-// The offers worth considering: turned down, then new, then sleeved; within that by shank and
+// What is less to do comes first: turning down, a new pilot, a sleeve.
+[[nodiscard]] int effort(PieceKind kind);
+
+// The offers worth considering: by effort, then those with the published holes, then by shank and
 // diameter. No two serve the same wishes equally well.
 [[nodiscard]] std::vector<Offer> offers_of(const std::vector<ShankClass>& classes);
 

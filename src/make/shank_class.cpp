@@ -112,12 +112,6 @@ std::vector<ShankClass> shank_classes(const std::vector<Room>& rooms, const matc
         classes.push_back(std::move(shank));
     if (options.sleeves || options.turn_down)
         add_owned(rooms, tools, kept, wishes, options, classes);
-    std::stable_sort(classes.begin(), classes.end(), [](const ShankClass& a, const ShankClass& b) {
-        const auto rank = [](PieceKind kind) {
-            return kind == PieceKind::turn_down ? 0 : kind == PieceKind::pilot ? 1 : 2;
-        };
-        return rank(a.kind) < rank(b.kind);
-    });
     return classes;
 }
 

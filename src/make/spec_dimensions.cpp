@@ -26,7 +26,9 @@ constexpr auto k_common = "common practice";
 constexpr Length k_alike = thousandths(10);
 constexpr Length k_length_tolerance = thousandths(10); // lengths of shank and nose
 constexpr Length k_eighth = sixty_fourths(8);
-constexpr Length k_three_sixteenths = sixty_fourths(12);
+// Shanks measure a little under or over what they are called: these lie between the sizes.
+constexpr Length k_below_eighth = sixty_fourths(7);
+constexpr Length k_over_three_sixteenths = sixty_fourths(13);
 
 // A dimension that is the same on every piece of its size.
 Dimension usual(const char* name, Length least, Length most, Unit unit) {
@@ -46,6 +48,14 @@ MaybeRange hull_of_bores(const std::vector<trade::Body>& bodies) {
         hull = hull ? Range{std::min(hull->lo, bore.lo), std::max(hull->hi, bore.hi)} : bore;
     }
     return hull;
+}
+
+// `(bore .186 to .188 in)`, after a space; nothing where no bore was measured.
+std::string bores_as_known(const Piece& piece, Unit unit) {
+    const auto bores = hull_of_bores(piece.bodies);
+    if (!bores)
+        return {};
+    return fmt::format(" ({} {})", piece.bodies.size() > 1 ? "bores" : "bore", say(*bores, unit));
 }
 
 // Of a kind that stays as it is on an owned pilot.
@@ -139,9 +149,9 @@ Dimension shank_diameter(const Piece& piece, const trade::Practice& practice, Un
                 "the bore of " + in_bodies(piece) + " less a slip of " + slip +
                     " (practice table)"};
     }
-    return suiting("shank diameter",
-                   fmt::format("to slip in {}, try {}before parting off", in_bodies(piece),
-                               piece.bodies.size() > 1 ? "in each " : ""));
+    return suiting("shank diameter", fmt::format("to slip in {}{}, try {}before parting off",
+                                                 in_bodies(piece), bores_as_known(piece, unit),
+                                                 piece.bodies.size() > 1 ? "in each " : ""));
 }
 
 Dimension shank_length(const Piece& piece, Unit unit) {
@@ -182,13 +192,13 @@ Length usual_shank_length(Length shank_dia) {
 }
 
 Dimension undercut_width(Length shank_dia, Unit unit) {
-    const bool small = shank_dia <= k_three_sixteenths;
+    const bool small = shank_dia < k_over_three_sixteenths;
     return usual("undercut width", thousandths(small ? 31 : 62), thousandths(small ? 41 : 72),
                  unit);
 }
 
 Dimension undercut_depth(Length shank_dia, Unit unit) {
-    const bool small = shank_dia <= k_three_sixteenths;
+    const bool small = shank_dia < k_over_three_sixteenths;
     return usual("undercut depth", thousandths(small ? 10 : 15), thousandths(small ? 15 : 20),
                  unit);
 }
@@ -203,7 +213,7 @@ Dimension nose_chamfer(const Piece& piece, Unit unit) {
 }
 
 Dimension shank_chamfer(Length shank_dia, Unit unit) {
-    const bool small = shank_dia < k_eighth;
+    const bool small = shank_dia < k_below_eighth;
     return usual("shank chamfer", thousandths(small ? 5 : 10), thousandths(small ? 10 : 20), unit);
 }
 

@@ -42,10 +42,21 @@ std::string limits_or(const Dimension& dimension, length::Unit unit) {
 }
 
 std::string recording(const Piece& piece) {
-    return fmt::format(
-        "Measure the made sizes and record them (item {} of the list), then paint or "
-        "engrave the number.",
-        piece.item);
+    if (piece.kind == PieceKind::turn_down)
+        return "Measure the nose and record it: it stays pilot " + number_of(piece) + ".";
+    return fmt::format("Measure the made sizes and record them (add pilot --from-list {}), then "
+                       "paint or engrave the number.",
+                       piece.item);
+}
+
+std::string shank_step(const Piece& piece, const Spec& spec, length::Unit unit) {
+    const auto bodies = in_bodies(piece);
+    if (!spec.shank_dia.limits)
+        return "Fit the shank to " + bodies +
+               ": stop the spindle and try often, until it goes on "
+               "by hand, without shake.";
+    return "Finish the shank " + limits_or(spec.shank_dia, unit) + ". Stop the spindle and try " +
+           bodies + ": it goes on by hand, without shake.";
 }
 
 std::string flat_step(const Spec& spec) {
@@ -69,9 +80,7 @@ Lines pilot_steps(const Piece& piece, const Spec& spec, length::Unit unit) {
         steps.emplace_back("Turn the undercut at the shoulder, then face the shoulder square.");
     else if (spec.form == Form::neck)
         steps.emplace_back("Leave the small radius in the corner of the nose; no undercut.");
-    steps.push_back(fmt::format("Finish the shank {}. Stop the spindle and try {}: it goes on by "
-                                "hand, without shake.",
-                                limits_or(spec.shank_dia, unit), in_bodies(piece)));
+    steps.push_back(shank_step(piece, spec, unit));
     steps.push_back(fmt::format("Finish the nose {} in the same chucking and polish; chamfer the "
                                 "outer end.",
                                 limits_or(spec.pilot_dia, unit)));

@@ -130,7 +130,8 @@ class Reader {
         } else if (cells.size() > 1 || !blank) {
             file_.problems.push_back(
                 {row_, std::min(cells.size(), file_.header.size()) + 1,
-                 fmt::format("{} cells where the header has {}", cells.size(), file_.header.size()),
+                 fmt::format("{} cell{} where the header has {}", cells.size(),
+                             cells.size() == 1 ? "" : "s", file_.header.size()),
                  "", "one cell a column; quote a cell that holds a comma"});
         }
     }

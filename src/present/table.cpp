@@ -27,13 +27,25 @@ std::vector<std::size_t> used_columns(std::size_t count, const Rows& rows) {
     return used;
 }
 
-// Takes columns of text in, the widest first, until the line fits or nothing can give.
-void narrow(std::vector<std::size_t>& widths, const std::vector<bool>& fixed, std::size_t width) {
+std::size_t longest_word(std::string_view text) {
+    std::size_t longest = 0;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find(' '), text.size());
+        longest = std::max(longest, display_width(text.substr(0, end)));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return longest;
+}
+
+// Takes columns in, the widest first and none below its least width, until the line fits or nothing
+// can give.
+void narrow(std::vector<std::size_t>& widths, const std::vector<std::size_t>& least,
+            std::size_t width) {
     const std::size_t gaps = widths.empty() ? 0 : k_gap * (widths.size() - 1);
     while (std::accumulate(widths.begin(), widths.end(), gaps) > width) {
         std::size_t widest = widths.size();
         for (std::size_t i = 0; i < widths.size(); ++i) {
-            if (fixed[i] || widths[i] <= k_least)
+            if (widths[i] <= least[i])
                 continue;
             if (widest == widths.size() || widths[i] > widths[widest])
                 widest = i;
@@ -80,16 +92,24 @@ std::string Table::text(std::size_t width, const Style& style) const {
     const std::vector<std::size_t> used = used_columns(columns_.size(), rows_);
     std::vector<std::string> titles;
     std::vector<std::size_t> widths;
+    std::vector<std::size_t> whole_words; // widths that break no word
+    std::vector<std::size_t> least;
     std::vector<bool> right;
     for (const std::size_t c : used) {
         titles.push_back(columns_[c].title);
         right.push_back(columns_[c].right);
         std::size_t widest = display_width(columns_[c].title);
-        for (const auto& row : rows_)
+        std::size_t word = longest_word(columns_[c].title);
+        for (const auto& row : rows_) {
             widest = std::max(widest, display_width(row[c]));
+            word = std::max(word, longest_word(row[c]));
+        }
         widths.push_back(widest);
+        whole_words.push_back(columns_[c].right ? widest : word);
+        least.push_back(columns_[c].right ? widest : std::min(widest, k_least));
     }
-    narrow(widths, right, width);
+    narrow(widths, whole_words, width);
+    narrow(widths, least, width);
     std::string text = lines_of(titles, widths, right, style);
     for (const auto& row : rows_) {
         std::vector<std::string> cells;

@@ -34,8 +34,8 @@ std::vector<std::string> names(SQLite::Database& database, const char* sql,
 } // namespace
 
 const std::vector<std::string>& kept_tables() {
-    static const std::vector<std::string> k_names = {"body",      "pilot", "work",     "trial",
-                                                     "own_screw", "house", "practice", "machine"};
+    static const std::vector<std::string> k_names = {
+        "body", "pilot", "work", "trial", "own_screw", "house", "practice", "machine", "stock"};
     return k_names;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The tables of the house list, the shop's own practice and the machines.
+// The tables of the house list, the shop's own practice, the machines and the bar stock.
 #include "store/lists.hpp"
 
 #include "error/error.hpp"
@@ -46,6 +46,15 @@ SET name = excluded.name, chuck_lo = excluded.chuck_lo, chuck_hi = excluded.chuc
 
 constexpr auto k_drop_machine = R"(
 DELETE FROM machine WHERE name_key = ?1)";
+
+constexpr auto k_stock = R"(
+SELECT diameter FROM stock ORDER BY diameter)";
+
+constexpr auto k_put_stock = R"(
+INSERT INTO stock (diameter) VALUES (?1) ON CONFLICT (diameter) DO NOTHING)";
+
+constexpr auto k_drop_stock = R"(
+DELETE FROM stock WHERE diameter = ?1)";
 
 } // namespace
 
@@ -131,6 +140,24 @@ void drop_machine(Change& change, const std::string& name) {
     if (Query(change.database(), k_drop_machine).put(folded(name)).run() == 0)
         throw error::NoSuchRecord("there is no such machine: " + name,
                                   "`counterpart machine list` shows them");
+}
+
+std::vector<length::Length> stock_bars(const File& file) {
+    std::vector<length::Length> all;
+    Query query(file.database(), k_stock);
+    while (query.step())
+        all.push_back(length::Length::from_nm(query.integer()));
+    return all;
+}
+
+void put_stock_bar(Change& change, length::Length diameter) {
+    Query(change.database(), k_put_stock).put(diameter.nm()).run();
+}
+
+void drop_stock_bar(Change& change, length::Length diameter, const std::string& size) {
+    if (Query(change.database(), k_drop_stock).put(diameter.nm()).run() == 0)
+        throw error::NoSuchRecord("the shop's list has no such bar: " + size,
+                                  "`counterpart stock list` shows them");
 }
 
 } // namespace store

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The small tables: the shop's own screws, the house list, practice, machines.
+// The small tables: the shop's own screws, the house list, practice, machines, bar stock.
 #pragma once
 
 #include <string>
@@ -37,5 +37,11 @@ void reset_practice(Change& change, const std::string& name);
 [[nodiscard]] std::vector<trade::Machine> machines(const File& file);
 void put_machine(Change& change, const trade::Machine& machine);
 void drop_machine(Change& change, const std::string& name);
+
+// Diameters of the bars that the shop turns pilots from, ascending.
+[[nodiscard]] std::vector<length::Length> stock_bars(const File& file);
+void put_stock_bar(Change& change, length::Length diameter); // once is enough
+// `size` is the diameter as written. Throws error::NoSuchRecord.
+void drop_stock_bar(Change& change, length::Length diameter, const std::string& size);
 
 } // namespace store

@@ -6,6 +6,7 @@
 // Made by the build from migrations/, byte for byte.
 namespace embedded {
 extern const std::string_view k_0001_first;
+extern const std::string_view k_0002_stock;
 } // namespace embedded
 
 namespace store {
@@ -13,6 +14,7 @@ namespace store {
 const std::vector<Migration>& migrations() {
     static const std::vector<Migration> k_migrations = {
         {"0001-first", embedded::k_0001_first},
+        {"0002-stock", embedded::k_0002_stock},
     };
     return k_migrations;
 }

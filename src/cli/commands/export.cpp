@@ -12,6 +12,7 @@
 #include "cli/transfer/files.hpp"
 #include "cli/transfer/rows.hpp"
 #include "present/csv.hpp"
+#include "present/text.hpp"
 
 namespace cli::commands {
 
@@ -80,7 +81,9 @@ error::ExitCode run(const Options& options, Context& context) {
     for (const auto& row : rows)
         text += present::csv_row(row);
     transfer::write_whole(options.file, text, options.force);
-    context.out() << "Wrote " << rows.size() - 1 << " rows to " << options.file << ".\n";
+    const std::size_t count = rows.size() - 1;
+    context.out() << "Wrote " << count << (count == 1 ? " row to " : " rows to ")
+                  << present::safe(options.file) << ".\n";
     return error::ExitCode::done;
 }
 

@@ -43,6 +43,11 @@ bool ends_in(const std::string& key, const std::string& ending) {
            key.compare(key.size() - ending.size(), ending.size(), ending) == 0;
 }
 
+// As it is called in files and options.
+std::string column_name(const std::string& key) {
+    return key == "tool_set" ? "set" : key;
+}
+
 // A dimension is told by its text and how it is known; its limits follow from them.
 bool told_by_another(const std::string& key) {
     return ends_in(key, "_lo") || ends_in(key, "_hi") || ends_in(key, "_how");
@@ -56,7 +61,7 @@ std::vector<std::string> differences(const Json& before, const Json& after) {
         const std::string was = value_text(before, key);
         const std::string is = value_text(after, key);
         if (was != is)
-            lines.push_back(key + ": " + (was.empty() ? "not known" : was) + " -> " +
+            lines.push_back(column_name(key) + ": " + (was.empty() ? "not known" : was) + " -> " +
                             (is.empty() ? "not known" : is));
     }
     return lines;
@@ -68,7 +73,7 @@ std::string whole_row(const Json& row) {
     for (const auto& [key, value] : row.items()) {
         const std::string shown = told_by_another(key) ? std::string() : value_text(row, key);
         if (!shown.empty())
-            text += (text.empty() ? "" : ", ") + key + ' ' + shown;
+            text += (text.empty() ? "" : ", ") + column_name(key) + ' ' + shown;
     }
     return text;
 }
@@ -79,7 +84,7 @@ std::vector<std::string> lines_of(const HistoryRow& row) {
     if (before.is_object() && after.is_object()) {
         std::vector<std::string> lines = differences(before, after);
         for (std::string& line : lines)
-            line = row.table + ' ' + line;
+            line.insert(0, row.table + ' ');
         return lines;
     }
     return {row.table + (after.is_object() ? " entered: " + whole_row(after)

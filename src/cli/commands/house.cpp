@@ -35,13 +35,10 @@ error::ExitCode add(const Options& options, Context& context) {
     store::HouseScrew house;
     const record::Cells cells = {
         {"screw", options.screw}, {"hole", options.hole}, {"note", options.note}};
-    auto problems = record::read_cells(house, record::house_columns(), cells, measures.reading());
-    if (problems.empty())
-        problems = transfer::house_problems(house, context.tables(), context.own_screws(),
-                                            measures.reading());
-    if (!problems.empty())
-        throw error::BadData(problems.front().what + ": '" + problems.front().cell + "'",
-                             problems.front().meant);
+    record::refuse_options(
+        record::read_cells(house, record::house_columns(), cells, measures.reading()));
+    const trade::Screw screw = transfer::house_screw(house, context.tables(), context.own_screws());
+    transfer::check_house_hole(house, screw, context.tables(), measures.reading());
     store::Change change(file, context.settings().words);
     store::put_house(change, house);
     change.commit();

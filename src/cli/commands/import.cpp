@@ -59,10 +59,10 @@ std::string take_in(What what, const std::vector<transfer::SheetRow>& rows,
         const auto numbers = transfer::take_in_pilots(rows, to);
         return with_numbers(counted(numbers.size(), "pilot", "pilots"), numbers);
     }
-    const std::size_t count = what == What::screws
-                                  ? transfer::take_in_screws(rows, to)
-                                  : transfer::take_in_house(rows, to, context.tables());
-    return counted(count, "screw", "screws");
+    if (what == What::screws)
+        return counted(transfer::take_in_screws(rows, to), "screw", "screws");
+    return counted(transfer::take_in_house(rows, to, context.tables()), "screw", "screws") +
+           " of the house list";
 }
 
 void refuse_mistakes(const transfer::Mistakes& mistakes, const Options& options,

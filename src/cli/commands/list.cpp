@@ -4,6 +4,7 @@
 // `list`: the records, a line each.
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 
 #include "cli/command.hpp"
@@ -65,51 +66,66 @@ std::string state(const Record& record) {
     return fmt::format("{}", fmt::join(parts, "; "));
 }
 
-std::string pilot_cell(const trade::Body& body, const Selection& found, length::Unit stored,
-                       std::optional<length::Unit> wanted) {
+// How sizes are printed here.
+struct Sizes {
+    explicit Sizes(Context& context)
+        : stored(context.catalogue().unit()), unit(context.unit()),
+          convert(context.settings().units.has_value()) {}
+
+    [[nodiscard]] std::string operator()(const trade::MaybeDimension& size) const {
+        return short_size(size, stored, unit, convert);
+    }
+
+    length::Unit stored;
+    length::Unit unit;
+    bool convert;
+};
+
+std::string pilot_cell(const trade::Body& body, const Selection& found, const Sizes& sizes) {
     const auto in_it = found.in_body.find(body.number);
     if (in_it != found.in_body.end())
         return "no. " + std::to_string(in_it->second);
-    return body.pilot_dia ? shown_size(body.pilot_dia, stored, wanted)
-                          : std::string(trade::to_text(body.pilot_kind));
+    return body.pilot_dia ? sizes(body.pilot_dia) : std::string(trade::to_text(body.pilot_kind));
+}
+
+// Left out where all are of one kind, the usual one.
+std::string kind_cell(const trade::Body& body, const Selection& found) {
+    const bool all_counterbores =
+        std::all_of(found.bodies.begin(), found.bodies.end(), [](const trade::Body& other) {
+            return other.kind == trade::BodyKind::counterbore;
+        });
+    return all_counterbores ? std::string() : std::string(trade::to_text(body.kind));
 }
 
 std::string body_table(const Selection& found, Context& context) {
-    const length::Unit stored = context.catalogue().unit();
-    const auto wanted = context.settings().units;
+    const Sizes sizes(context);
     present::Table table({{"body", true},
-                          {"cuts"},
+                          {"cuts", true},
                           {"kind"},
                           {"pilot"},
-                          {"bore"},
-                          {"reach"},
+                          {"bore", true},
                           {"set"},
                           {"place"},
                           {"state"}});
     for (const trade::Body& body : found.bodies)
-        table.add({std::to_string(body.number), shown_size(body.cut_dia, stored, wanted),
-                   std::string(trade::to_text(body.kind)), pilot_cell(body, found, stored, wanted),
-                   shown_size(body.bore, stored, wanted), shown_size(body.reach, stored, wanted),
-                   body.set, body.place, state(body)});
+        table.add({std::to_string(body.number), sizes(body.cut_dia), kind_cell(body, found),
+                   pilot_cell(body, found, sizes), sizes(body.bore), body.set, body.place,
+                   state(body)});
     return table.empty() ? std::string() : table.text(context.width(), context.style());
 }
 
 std::string pilot_table(const Selection& found, Context& context) {
-    const length::Unit stored = context.catalogue().unit();
-    const auto wanted = context.settings().units;
+    const Sizes sizes(context);
     present::Table table({{"pilot", true},
-                          {"diameter"},
-                          {"length"},
-                          {"shank"},
-                          {"in body", true},
+                          {"size", true},
+                          {"shank", true},
+                          {"in", true},
                           {"tried"},
                           {"set"},
                           {"place"},
                           {"state"}});
     for (const record::PilotRecord& pilot : found.pilots)
-        table.add({std::to_string(pilot.number), shown_size(pilot.pilot_dia, stored, wanted),
-                   shown_size(pilot.pilot_length, stored, wanted),
-                   shown_size(pilot.shank_dia, stored, wanted),
+        table.add({std::to_string(pilot.number), sizes(pilot.pilot_dia), sizes(pilot.shank_dia),
                    pilot.in_body ? std::to_string(*pilot.in_body) : std::string(),
                    pilot.tried ? std::string(trade::to_text(*pilot.tried)) : std::string(),
                    pilot.set, pilot.place, state(pilot)});
@@ -158,22 +174,21 @@ void print_tools(const Options& options, Context& context) {
 }
 
 void print_screws(const Options& options, Context& context) {
-    const length::Unit stored = context.catalogue().unit();
+    const Sizes sizes(context);
     const auto screws = store::own_screws(context.catalogue());
     present::Json rows = present::Json::array();
-    present::Table table({{"screw"}, {"head"}, {"height"}, {"diameter"}, {"drive"}, {"note"}});
+    present::Table table(
+        {{"screw"}, {"head", true}, {"height", true}, {"diameter", true}, {"drive"}, {"note"}});
     for (const trade::OwnScrew& screw : screws) {
         rows.push_back(record::json_of(screw, record::screw_columns()));
         const std::string key = screw.drive_size.empty() ? "" : " " + screw.drive_size;
-        table.add({screw.name, shown_size(screw.head_dia, stored, context.settings().units),
-                   shown_size(screw.head_height, stored, context.settings().units),
-                   shown_size(screw.screw_dia, stored, context.settings().units), screw.drive + key,
-                   screw.note});
+        table.add({screw.name, sizes(screw.head_dia), sizes(screw.head_height),
+                   sizes(screw.screw_dia), screw.drive + key, screw.note});
     }
     if (options.format.json)
         context.out() << present::json_text({{"format", 1}, {"screws", rows}});
     else if (options.format.csv)
-        print_csv(transfer::csv_rows(screws, record::screw_columns(), stored), context);
+        print_csv(transfer::csv_rows(screws, record::screw_columns(), sizes.stored), context);
     else if (table.empty())
         context.out() << "No screws of the shop's own.\n";
     else

@@ -6,6 +6,7 @@
 #include <type_traits>
 
 #include "cli/command.hpp"
+#include "cli/record/date_cell.hpp"
 #include "cli/record/records.hpp"
 #include "cli/suggest.hpp"
 #include "cli/tool.hpp"
@@ -21,7 +22,7 @@ struct Options {
     std::string number;
     std::string what;
     std::string value;
-    std::string how;
+    std::vector<std::string> how;
 };
 
 template <class Record>
@@ -62,6 +63,15 @@ const std::vector<Measurable<Pilot>>& pilot_sizes() {
     return sizes;
 }
 
+// `cut_dia` goes by `cut dia`, `cut` and `cutting diameter` too.
+template <class Record>
+bool goes_by(const Measurable<Record>& size, const std::string& name) {
+    const std::string plain = size.name.substr(0, size.name.rfind("_dia"));
+    std::string words(trade::to_text(size.feature));
+    std::replace(words.begin(), words.end(), ' ', '_');
+    return name == size.name || name == plain || name == words;
+}
+
 template <class Record>
 const Measurable<Record>& find_size(const std::vector<Measurable<Record>>& sizes,
                                     const std::string& what) {
@@ -70,7 +80,7 @@ const Measurable<Record>& find_size(const std::vector<Measurable<Record>>& sizes
     std::replace(name.begin(), name.end(), '-', '_');
     std::vector<std::string> names;
     for (const Measurable<Record>& size : sizes) {
-        if (size.name == name)
+        if (goes_by(size, name))
             return size;
         names.push_back(size.name);
     }
@@ -84,7 +94,8 @@ const Measurable<Record>& find_size(const std::vector<Measurable<Record>>& sizes
 // Without a word: a decimal is by caliper, a fraction off a rule; limits speak for themselves.
 trade::How how_measured(const Options& options, const record::Reading& reading) {
     if (!options.how.empty())
-        return trade::parse_how(options.how);
+        return trade::parse_how(joined(options.how));
+    record::refuse_date(options.value, record::SizeKind::length);
     const length::Reading written = length::parse_reading(options.value, reading.bare);
     if (written.limits)
         return trade::How::unstated;
@@ -123,7 +134,7 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
     if constexpr (std::is_same_v<Fields, Pilot>)
         if (record.flat_at)
             record.has_flat = true;
-    record::refuse_options(record::contradictions(record));
+    record::refuse_columns(record::contradictions(record));
     const std::size_t trials = trials_of(file, record.number);
     store::Change change(file, context.settings().words);
     update_tool(change, record);

@@ -38,7 +38,7 @@ void print_json(const std::vector<trade::PracticeRow>& rows, Context& context) {
     present::Json list = present::Json::array();
     for (const auto& row : rows)
         list.push_back(row_json(row));
-    context.out() << present::json_text(list);
+    context.out() << present::json_text({{"format", 1}, {"practice", list}});
 }
 
 void print_csv(const std::vector<trade::PracticeRow>& rows, Context& context) {

@@ -4,6 +4,7 @@
 // `retire`: a tool that is gone for good, worn out or lost. Its number is not given out again.
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
+#include "store/tools.hpp"
 
 namespace cli::commands {
 
@@ -16,7 +17,8 @@ struct Options {
 
 error::ExitCode run(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
-    Tool tool = find_tool(file, tool_number(options.number));
+    const std::int64_t number = tool_number(options.number);
+    Tool tool = find_tool(file, number);
     std::visit(
         [&](auto& record) {
             if (record.retired)
@@ -29,6 +31,9 @@ error::ExitCode run(const Options& options, Context& context) {
     update_tool(change, tool);
     change.commit();
     context.out() << one_line(tool, file.unit()) << '\n';
+    for (const trade::Pilot& pilot : store::pilots(file))
+        if (pilot.in_body == number && !pilot.retired)
+            context.out() << "Still in it: " << one_line(pilot, file.unit()) << '\n';
     return error::ExitCode::done;
 }
 

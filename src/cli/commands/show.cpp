@@ -51,18 +51,21 @@ void print_partners(const Tool& tool, const store::File& file, const Context& co
                       << trade::to_text(trial.how) << '\n';
 }
 
-void print_served(const std::vector<Served>& served, const Context& context) {
+void print_served(const Tool& tool, const std::vector<Served>& served, const Context& context) {
     if (served.empty()) {
         context.out() << "It serves no screw that was looked at.\n";
         return;
     }
     present::Table table(
         {{"serves"}, {"hole"}, {"answer"}, {"body", true}, {"pilot", true}, {"drill"}});
-    for (const Served& one : served)
-        table.add({one.screw, one.hole, std::string(match::to_text(one.answer.kind)),
-                   std::to_string(one.answer.body),
-                   one.answer.pilot ? std::to_string(*one.answer.pilot) : std::string(),
-                   one.answer.drill ? one.answer.drill->name : std::string()});
+    const bool is_body = std::holds_alternative<trade::Body>(tool);
+    for (const Served& one : served) {
+        const match::Answer& answer = one.answer;
+        table.add({one.screw, one.hole, std::string(match::to_text(answer.kind)),
+                   is_body ? std::string() : std::to_string(answer.body),
+                   is_body && answer.pilot ? std::to_string(*answer.pilot) : std::string(),
+                   answer.drill ? answer.drill->name : std::string()});
+    }
     context.out() << table.text(context.width(), context.style());
 }
 
@@ -80,7 +83,7 @@ void print_text(const Tool& tool, const std::vector<Served>& served, Context& co
         tool);
     print_partners(tool, file, context);
     context.out() << '\n';
-    print_served(served, context);
+    print_served(tool, served, context);
 }
 
 void print_json(const Tool& tool, const std::vector<Served>& served, Context& context) {

@@ -3,6 +3,7 @@
 
 // `start`: makes a new, empty catalogue.
 #include "cli/command.hpp"
+#include "present/text.hpp"
 
 namespace cli::commands {
 
@@ -22,7 +23,8 @@ error::ExitCode run(const Options&, Context& context) {
     const length::Unit unit = context.settings().units.value_or(length::Unit::inch);
     make_usual_folder(context);
     const store::File file = store::File::create(context.path(), unit);
-    context.out() << "Made the catalogue " << context.path().string() << ", bare numbers in "
+    context.out() << "Made the catalogue " << present::safe(context.path().string())
+                  << ", bare numbers in "
                   << (file.unit() == length::Unit::inch ? "inches" : "millimetres") << ".\n";
     return error::ExitCode::done;
 }

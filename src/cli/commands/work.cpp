@@ -21,7 +21,7 @@ namespace {
 
 struct Options {
     std::string number;
-    std::string work;
+    std::vector<std::string> work;
 };
 
 struct ListOptions {
@@ -54,7 +54,7 @@ error::ExitCode add(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
     Tool tool = find_tool(file, tool_number(options.number));
     auto& work = work_of(tool);
-    for (const std::string& item : trade::split(options.work, ';')) {
+    for (const std::string& item : trade::split(joined(options.work), ';')) {
         if (find_work(work, item) != work.end())
             throw error::BadData("already to do: " + item);
         work.push_back(item);
@@ -87,7 +87,7 @@ error::ExitCode done(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
     const std::int64_t number = tool_number(options.number);
     Tool tool = find_tool(file, number);
-    take_off(work_of(tool), options.work);
+    take_off(work_of(tool), joined(options.work));
     store::Change change(file, context.settings().words);
     update_tool(change, tool);
     const std::size_t before = store::trials(file).size();
@@ -142,8 +142,13 @@ void print(const std::vector<Entry>& entries, const Format& format, const Contex
 
 error::ExitCode list(const ListOptions& options, Context& context) {
     const store::File& file = context.catalogue();
-    if (!options.number.empty())
-        static_cast<void>(find_tool(file, tool_number(options.number)));
+    if (!options.number.empty()) {
+        const Tool tool = find_tool(file, tool_number(options.number));
+        if (!options.format.json && !options.format.csv) {
+            say(tool, file, context);
+            return error::ExitCode::done;
+        }
+    }
     std::vector<Entry> entries;
     collect(store::bodies(file), options, file, entries);
     collect(store::pilots(file), options, file, entries);

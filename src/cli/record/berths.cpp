@@ -9,7 +9,9 @@ namespace cli::record {
 
 Berths::Berths(const store::File& file) {
     for (const trade::Body& body : store::bodies(file))
-        bodies_[body.number] = trade::may_take_pilot(body);
+        bodies_[body.number] = body.retired                  ? Kind::retired
+                               : trade::may_take_pilot(body) ? Kind::takes_pilots
+                                                             : Kind::takes_none;
     for (const trade::Pilot& pilot : store::pilots(file))
         if (pilot.in_body)
             holding_[*pilot.in_body] = pilot.number;
@@ -25,7 +27,9 @@ std::optional<Problem> Berths::take(const PilotRecord& pilot) {
     const auto body = bodies_.find(number);
     if (body == bodies_.end())
         return refused("no body has this number", "enter the body before its pilot");
-    if (!body->second)
+    if (body->second == Kind::retired)
+        return refused("this body is retired", "unretire it first, or leave in_body empty");
+    if (body->second == Kind::takes_none)
         return refused("this body takes no removable pilot", "see its pilot_kind");
     const auto [held, free] = holding_.try_emplace(number, pilot.number);
     if (free)

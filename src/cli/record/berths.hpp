@@ -21,7 +21,8 @@ class Berths {
     std::optional<Problem> take(const PilotRecord& pilot);
 
   private:
-    std::map<std::int64_t, bool> bodies_;          // by number: whether it takes pilots
+    enum class Kind { takes_pilots, takes_none, retired };
+    std::map<std::int64_t, Kind> bodies_;          // by number
     std::map<std::int64_t, std::int64_t> holding_; // body to pilot; 0: one without a number yet
 };
 

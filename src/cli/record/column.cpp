@@ -33,9 +33,16 @@ Problem problem_of(const std::string& column, const std::string& cell, const std
 void refuse_options(const std::vector<Problem>& problems) {
     if (problems.empty())
         return;
+    Problem first = problems.front();
+    first.column = first.column == "screw" ? "SCREW" : option_name(first.column);
+    refuse_columns({first});
+}
+
+void refuse_columns(const std::vector<Problem>& problems) {
+    if (problems.empty())
+        return;
     const Problem& first = problems.front();
-    throw error::BadData(option_name(first.column) + ": " + first.what + ": '" + first.cell + "'",
-                         first.meant);
+    throw error::BadData(first.column + ": " + first.what + ": '" + first.cell + "'", first.meant);
 }
 
 } // namespace cli::record

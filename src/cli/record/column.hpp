@@ -96,7 +96,8 @@ std::vector<std::string> names_of(const Columns<Record>& columns) {
     return names;
 }
 
-// Throws error::BadData for the first problem, named by its option.
+// Throws error::BadData for the first problem, named by its option or by its column.
 void refuse_options(const std::vector<Problem>& problems);
+void refuse_columns(const std::vector<Problem>& problems);
 
 } // namespace cli::record

@@ -26,7 +26,7 @@ void refuse_size(std::vector<Problem>& problems, const std::string& column,
 void check_no_own_pilot(const Body& body, std::vector<Problem>& problems) {
     const bool removable = body.pilot_kind == PilotKind::removable;
     const std::string what = removable ? "a body with a removable pilot has no pilot of its own"
-                                       : "a body without a pilot has no pilot";
+                                       : "pilot_kind says that there is no pilot";
     const std::string meant = removable ? "enter the pilot as a pilot, or give pilot_kind integral"
                                         : "pilot_kind integral, if it has one";
     refuse_size(problems, "pilot_dia", body.pilot_dia, what, meant);
@@ -37,7 +37,7 @@ void check_no_own_pilot(const Body& body, std::vector<Problem>& problems) {
 
 void check_no_bore(const Body& body, std::vector<Problem>& problems) {
     const std::string what = body.pilot_kind == PilotKind::none
-                                 ? "a body without a pilot has no bore for one"
+                                 ? "pilot_kind says that there is no pilot"
                                  : "a body with an integral pilot has no bore for one";
     const std::string meant = "pilot_kind removable, if its pilot comes out";
     refuse_size(problems, "bore", body.bore, what, meant);

@@ -20,7 +20,7 @@ std::string label_of(std::string name) {
 // `7/16 (mark; .4345 to .4385 in)`.
 std::string with_limits(const trade::Dimension& dimension, length::Unit unit) {
     const std::string how = dimension.how == trade::How::unstated
-                                ? std::string("how is not stated")
+                                ? std::string("not stated how")
                                 : std::string(trade::to_text(dimension.how));
     return dimension.text + "  (" + how + "; " + length::to_text(dimension.range, unit) +
            (unit == length::Unit::inch ? " in)" : " mm)");

@@ -20,10 +20,22 @@ bool same(const length::Reading& a, const length::Reading& b) {
 }
 
 // In the unit that takes it exactly.
-std::string limit_text(length::Length limit) {
+length::Unit unit_of_limit(length::Length limit) {
     constexpr std::int64_t k_inch_grid = length::k_nm_per_inch / 100'000;
-    const bool inch = limit.nm() % k_inch_grid == 0;
-    return length::with_unit(limit, inch ? length::Unit::inch : length::Unit::millimetre);
+    return limit.nm() % k_inch_grid == 0 ? length::Unit::inch : length::Unit::millimetre;
+}
+
+std::string limit_text(length::Length limit) {
+    return length::with_unit(limit, unit_of_limit(limit));
+}
+
+// A bare value takes the unit of its limits, so one in another unit must say so.
+std::string value_text(const std::string& text, const length::Written& written, length::Length over,
+                       length::Length under) {
+    const bool clear =
+        written.unit_said || written.fraction ||
+        (unit_of_limit(over) == written.unit && unit_of_limit(under) == written.unit);
+    return clear ? text : text + (written.unit == length::Unit::inch ? " in" : " mm");
 }
 
 } // namespace
@@ -72,9 +84,10 @@ std::string size_with_limits(const trade::Dimension& dimension, length::Unit sto
     const length::Length none;
     if (over < none || under < none || under >= written.nominal.value)
         return "go " + limit_text(dimension.range.lo) + " no-go " + limit_text(dimension.range.hi);
+    const std::string value = value_text(dimension.text, written.nominal, over, under);
     if (over == under)
-        return dimension.text + " +-" + limit_text(over);
-    return dimension.text + " +" + limit_text(over) + " -" + limit_text(under);
+        return value + " +-" + limit_text(over);
+    return value + " +" + limit_text(over) + " -" + limit_text(under);
 }
 
 } // namespace cli::record

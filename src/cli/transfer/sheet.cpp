@@ -79,7 +79,7 @@ std::vector<SheetRow> read_sheet(std::string_view text, const std::vector<std::s
         mistakes.add(problem.row, {column, problem.what, problem.cell, problem.meant});
     }
     std::vector<SheetRow> rows;
-    if (names.size() != file.header.size())
+    if (names.size() != file.header.size() || (!required.empty() && !has(names, required)))
         return rows;
     for (const present::CsvRow& row : file.rows) {
         SheetRow& added = rows.emplace_back();

@@ -46,11 +46,11 @@ void numbered_first(std::vector<Entry<Record>>& entries) {
                           [](const Entry<Record>& entry) { return entry.record.number != 0; });
 }
 
-// Runs `store` for one row; a refusal becomes a mistake of that row.
-bool stored(std::size_t row, const std::string& column, const std::string& cell, Destination& to,
-            const std::function<void()>& store) {
+// Does something for one row; a refusal becomes a mistake of that row.
+bool done(std::size_t row, const std::string& column, const std::string& cell, Destination& to,
+          const std::function<void()>& action) {
     try {
-        store();
+        action();
         return true;
     } catch (const error::BadData& bad) {
         to.mistakes.add(row, record::problem_of(column, cell, bad.what(), bad.hint()));
@@ -75,8 +75,8 @@ std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Dest
         to.mistakes.add(row, problems);
         if (!problems.empty())
             continue;
-        stored(row, "number", number_cell(body.number), to,
-               [&, &added = body] { numbers.push_back(store::add_body(to.change, added)); });
+        done(row, "number", number_cell(body.number), to,
+             [&, &added = body] { numbers.push_back(store::add_body(to.change, added)); });
     }
     std::sort(numbers.begin(), numbers.end());
     return numbers;
@@ -94,7 +94,7 @@ std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Dest
         to.mistakes.add(row, problems);
         if (!problems.empty())
             continue;
-        stored(row, "number", number_cell(pilot.number), to, [&, &added = pilot] {
+        done(row, "number", number_cell(pilot.number), to, [&, &added = pilot] {
             const std::int64_t number = store::add_pilot(to.change, added);
             if (added.tried)
                 store::record_trial(to.change, {number, *added.in_body, *added.tried});
@@ -114,7 +114,7 @@ std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
                                          "keep one of them"});
             continue;
         }
-        stored(row, "screw", screw.name, to, [&, &added = screw] {
+        done(row, "screw", screw.name, to, [&, &added = screw] {
             store::put_own_screw(to.change, added);
             ++count;
         });
@@ -122,24 +122,16 @@ std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
     return count;
 }
 
-std::vector<Problem> house_problems(const store::HouseScrew& house, const trade::Tables& tables,
-                                    const std::vector<trade::OwnScrew>& own,
-                                    const record::Reading& reading) {
-    std::string column = "screw";
-    try {
-        const trade::Screw screw = trade::resolve_screw(house.screw, "", tables, own);
-        column = "hole";
-        if (!house.hole.empty())
-            static_cast<void>(
-                match::parse_hole(house.hole, screw, tables, *reading.practice, reading.stored));
-    } catch (const error::Error& bad) {
-        if (bad.code() != error::ExitCode::bad_data &&
-            bad.code() != error::ExitCode::no_such_record)
-            throw;
-        return {record::problem_of(column, column == "screw" ? house.screw : house.hole, bad.what(),
-                                   bad.hint())};
-    }
-    return {};
+trade::Screw house_screw(const store::HouseScrew& house, const trade::Tables& tables,
+                         const std::vector<trade::OwnScrew>& own) {
+    return trade::resolve_screw(house.screw, "", tables, own);
+}
+
+void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
+                      const trade::Tables& tables, const record::Reading& reading) {
+    if (!house.hole.empty())
+        static_cast<void>(
+            match::parse_hole(house.hole, screw, tables, *reading.practice, reading.stored));
 }
 
 std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
@@ -148,17 +140,18 @@ std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
     std::set<std::pair<std::string, std::string>> seen;
     std::size_t count = 0;
     for (const auto& [row, house] : read_rows(rows, record::house_columns(), to)) {
-        auto problems = house_problems(house, tables, own, to.reading);
-        if (!seen.emplace(trade::folded(house.screw), trade::folded(house.hole)).second)
-            problems.push_back({"screw", "a screw that is there twice with the same hole",
-                                house.screw, "keep one of them"});
-        to.mistakes.add(row, problems);
-        if (!problems.empty())
+        if (!seen.emplace(trade::folded(house.screw), trade::folded(house.hole)).second) {
+            to.mistakes.add(row, Problem{"screw", "a screw that is there twice with the same hole",
+                                         house.screw, "keep one of them"});
             continue;
-        stored(row, "screw", house.screw, to, [&, &added = house] {
-            store::put_house(to.change, added);
+        }
+        trade::Screw screw;
+        const auto& added = house;
+        if (done(row, "screw", house.screw, to, [&] { screw = house_screw(added, tables, own); }) &&
+            done(row, "hole", house.hole, to,
+                 [&] { check_house_hole(added, screw, tables, to.reading); }) &&
+            done(row, "screw", house.screw, to, [&] { store::put_house(to.change, added); }))
             ++count;
-        });
     }
     return count;
 }

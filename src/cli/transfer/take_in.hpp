@@ -31,10 +31,11 @@ std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to);
 std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
                           const trade::Tables& tables);
 
-// What is wrong with a line of the house list: a screw that no table has, a hole that is none.
-[[nodiscard]] std::vector<record::Problem> house_problems(const store::HouseScrew& house,
-                                                          const trade::Tables& tables,
-                                                          const std::vector<trade::OwnScrew>& own,
-                                                          const record::Reading& reading);
+// Throws error::BadData or error::NoSuchRecord for a screw that no table has.
+[[nodiscard]] trade::Screw house_screw(const store::HouseScrew& house, const trade::Tables& tables,
+                                       const std::vector<trade::OwnScrew>& own);
+// Throws error::BadData for a hole that is none.
+void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
+                      const trade::Tables& tables, const record::Reading& reading);
 
 } // namespace cli::transfer

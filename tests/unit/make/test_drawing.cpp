@@ -183,7 +183,7 @@ TEST_CASE("a drawing names every dimension, the bodies, the drills and the screw
     for (const auto* words :
          {"Ø.3250-.3260", "Ø.1863-.1868", ".575-.585", ".334-.353", ".290-.300", ".170-.190",
           ".020-.025", ".020-.030 x 45°", ".010-.020 x 45°", ".031-.041 wide", ".010-.015 deep",
-          "5/16-18 socket head cap: drill 21/64 (hole .3301-.3321), in body 12, recommended",
+          "5/16-18 socket head cap: drill 21/64 (hole .3301 to .3321 in), in body 12, recommended",
           "12 (rack A, hole 1)", "within .001 in TIR", "32 microinch", "third angle",
           "Section through flat"}) {
         CAPTURE(words);
@@ -219,6 +219,14 @@ TEST_CASE("text is broken at spaces, and anywhere when a word is too long") {
     CHECK(cut == make::Stack{"ééé", "ééé", "éé"});
     CHECK(make::wrap("", 3, 10).empty());
     CHECK(make::wrap("xx", 3, 0.1) == make::Stack{"x", "x"});
+}
+
+TEST_CASE("a bar is called by the system it is of") {
+    CHECK(make::size_text(length::sixty_fourths(24), Unit::inch) == "3/8 in (.375)");
+    CHECK(make::size_text(length::sixty_fourths(24), Unit::millimetre) == "3/8 in (9.525 mm)");
+    CHECK(make::size_text(length::millimetres(10), Unit::inch) == "10 mm (.3937)");
+    CHECK(make::size_text(length::millimetres(10), Unit::millimetre) == "10 mm");
+    CHECK(make::size_text(length::thousandths(123), Unit::inch) == ".123 in");
 }
 
 TEST_CASE("limits have the same number of decimals") {

@@ -242,13 +242,23 @@ TEST_CASE("a nose has half its diameter of length at least, and the shank never 
     }
 }
 
+TEST_CASE("a shank goes by the size that it is called, whichever side of it it measures") {
+    for (const auto measured : {tenths(1868), tenths(1882)}) // 3/16
+        CHECK(make::undercut_width(measured, Unit::inch).limits == tenths(310, 410));
+    CHECK(make::undercut_width(tenths(2490), Unit::inch).limits == tenths(620, 720));
+    for (const auto measured : {tenths(1243), tenths(1256)}) // 1/8
+        CHECK(make::shank_chamfer(measured, Unit::inch).limits == tenths(100, 200));
+    CHECK(make::shank_chamfer(tenths(932), Unit::inch).limits == tenths(50, 100));
+}
+
 TEST_CASE("what the bodies do not tell is to suit, and how to take it is said") {
     auto piece = plain_piece();
     piece.shank.reset();
     piece.bodies[0].number = 12;
     piece.bodies[0].bore_depth.reset();
     auto spec = random_piece::specify(piece, Unit::inch);
-    CHECK(spec.shank_dia.to_suit == "to slip in body 12, try before parting off");
+    CHECK(spec.shank_dia.to_suit ==
+          "to slip in body 12 (bore .1875 to .1877 in), try before parting off");
     CHECK(spec.shank_length.to_suit == "put a pin in the bore of body 12, measure the depth from "
                                        "the mouth and take off 1/32 in");
     CHECK(spec.flat_at->to_suit == "blue the shank, push it home in body 12, nip the set screw, "
@@ -259,7 +269,8 @@ TEST_CASE("what the bodies do not tell is to suit, and how to take it is said") 
     piece.bodies[1].number = 31;
     piece.bodies[1].bore_depth = known(tenths(6200, 6300));
     spec = random_piece::specify(piece, Unit::inch);
-    CHECK(spec.shank_dia.to_suit == "to slip in bodies 12 and 31, try in each before parting off");
+    CHECK(spec.shank_dia.to_suit ==
+          "to slip in bodies 12 and 31 (bores .1875 to .1877 in), try in each before parting off");
     CHECK_FALSE(spec.shank_length.limits);
     CHECK(spec.flat_length->to_suit == "over all the marks, 1/32 in beyond the outer ones");
 }

@@ -55,12 +55,12 @@ const std::vector<Fault>& faults() {
         {"a,b\n1,\"2\"3\n", 2, 2, k_after},
         {"a,b\n1,\"2\"x\"\n", 2, 2, k_after},
         // rows that are ragged
-        {"a,b\n1\n", 2, 2, "1 cells where the header has 2"},
+        {"a,b\n1\n", 2, 2, "1 cell where the header has 2"},
         {"a,b\n1,2,3\n", 2, 3, "3 cells where the header has 2"},
         {"a,b\n1,2\n3,4,\n", 3, 3, "3 cells where the header has 2"},
         {"a,b,c\n1,2,3\n4,5\n", 3, 3, "2 cells where the header has 3"},
         {"a\n1\n2,3\n", 3, 2, "2 cells where the header has 1"},
-        {"a,b\n\n1\n", 3, 2, "1 cells where the header has 2"},
+        {"a,b\n\n1\n", 3, 2, "1 cell where the header has 2"},
         // bytes that are not UTF-8
         {"a,b\n1,\xFF\n", 2, 2, k_bytes + "6 "},
         {"\xFF\xFE"

@@ -55,7 +55,8 @@ std::string dump(const store::File& file) {
     std::string text;
     for (const auto& table : store::kept_tables()) {
         text += "[" + table + "]\n";
-        SQLite::Statement rows(file.database(), "SELECT * FROM " + table + " ORDER BY 1, 2");
+        // A further column, since a table may have one only.
+        SQLite::Statement rows(file.database(), "SELECT *, NULL FROM " + table + " ORDER BY 1, 2");
         while (rows.executeStep()) {
             for (int i = 0; i < rows.getColumnCount(); ++i)
                 text += (rows.isColumnNull(i) ? "NULL" : rows.getColumn(i).getString()) + "|";

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The small tables: own screws, the house list, practice and machines.
+// The small tables: own screws, the house list, practice, machines and bar stock.
 #include "store/lists.hpp"
 
 #include <doctest/doctest.h>
@@ -114,4 +114,20 @@ TEST_CASE("machines read back with what is known of them") {
     CHECK(store::machines(file).size() == 2);
     CHECK(error_of([&] { store::drop_machine(change, "radial"); })->code() ==
           ExitCode::no_such_record);
+}
+
+TEST_CASE("bars read back by diameter, one a diameter") {
+    const scratch::Folder folder;
+    File file = scratch::catalogue(folder / "c.db");
+    Change change(file, "stock add");
+    const auto half = length::sixty_fourths(32);
+    for (const auto bar : {length::millimetres(13), half, half})
+        store::put_stock_bar(change, bar);
+    CHECK(store::stock_bars(file) == std::vector{half, length::millimetres(13)});
+    store::drop_stock_bar(change, half, "1/2");
+    CHECK(store::stock_bars(file) == std::vector{length::millimetres(13)});
+    const auto error = error_of([&] { store::drop_stock_bar(change, half, "1/2"); });
+    REQUIRE(error);
+    CHECK(error->code() == ExitCode::no_such_record);
+    CHECK(std::string(error->what()) == "the shop's list has no such bar: 1/2");
 }

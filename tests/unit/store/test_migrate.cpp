@@ -8,7 +8,9 @@
 #include <doctest/doctest.h>
 
 #include "scratch.hpp"
+#include "store/connection.hpp"
 #include "store/history.hpp"
+#include "store/lists.hpp"
 #include "store/tools.hpp"
 
 namespace embedded {
@@ -57,6 +59,30 @@ std::vector<Migration> with(std::vector<Migration> more) {
     return steps;
 }
 
+std::int64_t released() {
+    return static_cast<std::int64_t>(store::migrations().size());
+}
+
+// The copy that is laid beside a catalogue of the program before a further step.
+std::string copy_name() {
+    return "c.db.version-" + std::to_string(released());
+}
+
+// A catalogue as the first step left it, with one screw on its house list.
+void make_first_version(const std::filesystem::path& path) {
+    scratch::write(path, "");
+    const auto connection = store::connect_empty(path);
+    auto& database = *connection.database;
+    database.exec("PRAGMA application_id = " + std::to_string(store::k_application_id));
+    store::migrate(database, *connection.session, {store::migrations().front()});
+    database.exec("INSERT INTO setting (id, unit) VALUES (1, 'mm')");
+    connection.session->group = 1;
+    database.exec("INSERT INTO change_group (id, at, schema_version, words) "
+                  "VALUES (1, '2026-01-02T03:04:05Z', 1, 'house add M8')");
+    database.exec("INSERT INTO house (screw_key, hole_key, screw, hole, note) "
+                  "VALUES ('m8', 'close', 'M8', 'close', 'gate')");
+}
+
 // A catalogue with a pilot in a body, and its bytes.
 struct Shop {
     Shop() {
@@ -73,8 +99,9 @@ struct Shop {
     void bring_up(const std::vector<Migration>& steps) {
         store::bring_up_to_date(file.database(), file.session(), folder / "c.db", steps);
     }
-    [[nodiscard]] std::int64_t version() const {
-        return scratch::number_from(file, "PRAGMA user_version");
+    // Steps beyond those of the program.
+    [[nodiscard]] std::int64_t steps_beyond() const {
+        return scratch::number_from(file, "PRAGMA user_version") - released();
     }
 
     scratch::Folder folder;
@@ -110,17 +137,17 @@ TEST_CASE("an older catalogue is copied beside itself and brought up to date wit
     Shop shop;
     const auto bodies = store::bodies(shop.file);
     const auto pilots = store::pilots(shop.file);
-    const auto steps = with({{"0002-second", "CREATE TABLE second (id INTEGER) STRICT;"},
-                             {"0003-third", "ALTER TABLE second ADD COLUMN name TEXT;"}});
+    const auto steps = with({{"second", "CREATE TABLE second (id INTEGER) STRICT;"},
+                             {"third", "ALTER TABLE second ADD COLUMN name TEXT;"}});
     shop.bring_up(steps);
-    CHECK(shop.version() == 3);
-    CHECK(shop.folder.names() == "c.db c.db.version-1");
+    CHECK(shop.steps_beyond() == 2);
+    CHECK(shop.folder.names() == "c.db " + copy_name());
     CHECK(scratch::number_from(shop.file, "SELECT count(*) FROM pragma_table_xinfo('second')") ==
           2);
     CHECK(scratch::number_from(shop.file, "PRAGMA foreign_keys") == 1);
     CHECK(store::bodies(shop.file) == bodies);
 
-    const File copy = File::open(shop.folder / "c.db.version-1", store::Access::write);
+    const File copy = File::open(shop.folder / copy_name(), store::Access::write);
     CHECK(store::bodies(copy) == bodies);
     CHECK(store::pilots(copy) == pilots);
 
@@ -133,22 +160,39 @@ TEST_CASE("an older catalogue is copied beside itself and brought up to date wit
     REQUIRE(snapshot.executeStep());
     CHECK(snapshot.getColumn(0).getString() == "body[1]1 pilot[2]2 work[1,1]1");
     CHECK(snapshot.getColumn(1).getInt() == 1);
-    CHECK(snapshot.getColumn(2).getInt() == 3);
+    CHECK(snapshot.getColumn(2).getInt64() == released() + 2);
     CHECK(store::history(shop.file, std::nullopt).size() == 3);
     CHECK(error_of([&] { store::undo(shop.file); })->code() == ExitCode::no_such_record);
 
     const std::string after = scratch::contents(shop.folder / "c.db");
     shop.bring_up(steps);
     CHECK(scratch::contents(shop.folder / "c.db") == after);
-    CHECK(shop.folder.names() == "c.db c.db.version-1");
+    CHECK(shop.folder.names() == "c.db " + copy_name());
+}
+
+TEST_CASE("a catalogue of the first version comes up with its rows, and can take the new ones") {
+    const scratch::Folder folder;
+    make_first_version(folder / "c.db");
+    File file = File::open(folder / "c.db", store::Access::write);
+    CHECK(scratch::number_from(file, "PRAGMA user_version") == released());
+    CHECK(folder.names() == "c.db c.db.version-1");
+    CHECK(file.unit() == length::Unit::millimetre);
+    const auto house = store::house(file);
+    REQUIRE(house.size() == 1);
+    CHECK(house[0].screw == "M8");
+    CHECK(house[0].note == "gate");
+    Change change(file, "stock add");
+    store::put_stock_bar(change, length::millimetres(10));
+    change.commit();
+    CHECK(store::stock_bars(file).size() == 1);
 }
 
 TEST_CASE("a copy before a migration goes over no other file") {
     Shop shop;
-    scratch::write(shop.folder / "c.db.version-1", "a letter");
-    shop.bring_up(with({{"0002-second", "CREATE TABLE second (id INTEGER) STRICT;"}}));
-    CHECK(shop.folder.names() == "c.db c.db.version-1 c.db.version-1.2");
-    CHECK(scratch::contents(shop.folder / "c.db.version-1") == "a letter");
+    scratch::write(shop.folder / copy_name(), "a letter");
+    shop.bring_up(with({{"second", "CREATE TABLE second (id INTEGER) STRICT;"}}));
+    CHECK(shop.folder.names() == "c.db " + copy_name() + " " + copy_name() + ".2");
+    CHECK(scratch::contents(shop.folder / copy_name()) == "a letter");
 }
 
 TEST_CASE("a broken step changes nothing") {
@@ -163,13 +207,13 @@ TEST_CASE("a broken step changes nothing") {
     for (const auto sql : broken) {
         CAPTURE(sql);
         Shop shop;
-        const auto error = error_of([&] { shop.bring_up(with({{"0002-broken", sql}})); });
+        const auto error = error_of([&] { shop.bring_up(with({{"broken", sql}})); });
         REQUIRE(error);
         CHECK(error->code() == ExitCode::damaged_file);
         CHECK(std::string(error->what()).find("cannot be brought up to date") != std::string::npos);
-        CHECK(shop.version() == 1);
+        CHECK(shop.steps_beyond() == 0);
         CHECK(scratch::contents(shop.folder / "c.db") == shop.before);
         CHECK(scratch::number_from(shop.file, "PRAGMA foreign_keys") == 1);
-        CHECK(shop.folder.names() == "c.db c.db.version-1");
+        CHECK(shop.folder.names() == "c.db " + copy_name());
     }
 }

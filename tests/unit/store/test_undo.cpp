@@ -73,6 +73,7 @@ class Run {
         store::set_practice(change, "rule " + which, random_.text());
         const auto chuck = random_.dimension();
         store::put_machine(change, {"Drill " + which, trade::range_of(chuck), std::nullopt});
+        store::put_stock_bar(change, length::millimetres(random_.between(1, 9)));
     }
 
     void drop(Change& change) {
@@ -83,6 +84,8 @@ class Run {
         error_of([&] { store::drop_house(change, "M" + which, ""); });
         error_of([&] { store::reset_practice(change, "rule " + which); });
         error_of([&] { store::drop_machine(change, "drill " + which); });
+        for (const auto bar : store::stock_bars(file_))
+            store::drop_stock_bar(change, bar, which);
     }
 
     trade::Body body() {
