@@ -19,7 +19,7 @@ namespace {
 
 // A bar outside these was meant otherwise.
 constexpr length::Length k_least_bar = length::sixty_fourths(2);
-constexpr length::Length k_largest_bar = length::sixty_fourths(64 * 6);
+constexpr length::Length k_largest_bar = length::sixty_fourths(384); // 6 in
 
 struct Options {
     std::vector<std::string> sizes;
