@@ -84,9 +84,9 @@ int effort(PieceKind kind) {
     switch (kind) {
     case PieceKind::turn_down:
         return 0;
-    case PieceKind::pilot:
-        return 1;
     case PieceKind::sleeve:
+        return 1;
+    case PieceKind::pilot:
         return 2;
     }
     return 2;

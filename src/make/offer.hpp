@@ -36,7 +36,7 @@ struct Offer {
                                                     const std::vector<WishJob>& wishes,
                                                     const Options& options);
 
-// What is less to do comes first: turning down, a new pilot, a sleeve.
+// What is less to do comes first: turning down, a sleeve, a new pilot.
 [[nodiscard]] int effort(PieceKind kind);
 
 // The offers worth considering: by effort, then those with the published holes, then by shank and
