@@ -95,6 +95,56 @@ struct TapDrill {
     std::string thread = {}; // UNC, UNF, BSW, BA, ...: several threads can share size and pitch
 };
 
+// A material to be cut. Speeds are for high-speed steel, in feet a minute.
+struct Material {
+    std::string name;      // `low-carbon steel 1018/1020/A36 (S235)`
+    std::string condition; // `100-125 HB`
+    int drill_speed = 0;
+    int speed_low = 0; // of a counterbore
+    int speed_high = 0;
+    std::string feed_class; // `free`, `general`, `tough`
+    std::string coolant;
+    int pressure_limit_mpa = 0; // under a head
+    std::string pressure_basis; // where that limit is from, with its edition
+    Origin origin;              // of the speeds
+};
+
+// Feed of a counterbore a turn, for cutters over `above` up to `upto`.
+struct Feed {
+    std::string feed_class;
+    std::optional<length::Length> above, upto; // absent: no limit on that side
+    length::Length least, most;                // a turn
+    Origin origin;
+};
+
+// A seating torque of a socket head cap screw as a chart prints it.
+struct Torque {
+    std::string chart;
+    double newton_metres = 0;
+    std::string printed; // `16 ft-lb`
+    std::string about;   // `75 % of yield, plated, dry`
+    Origin origin;
+};
+
+// Torque is factor times diameter times force. In thousandths.
+struct NutFactor {
+    std::string surface; // `dry steel`
+    int usual_low = 0;
+    int usual_high = 0;
+    int seen_low = 0;
+    int seen_high = 0;
+    Origin origin;
+};
+
+// Proof stress of a grade or property class of screws, for diameters over `above` up to `upto`.
+struct Grade {
+    std::string name;     // `ISO 898-1 12.9`, `SAE J429 grade 5`
+    std::string standard; // `ISO 898-1`
+    std::optional<length::Length> above, upto;
+    double proof_mpa = 0;
+    Origin origin;
+};
+
 class Tables {
   public:
     virtual ~Tables() = default;
