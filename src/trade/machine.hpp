@@ -16,7 +16,7 @@ struct Machine {
     std::string name;
     length::MaybeRange chuck;             // smallest and largest straight shank its chuck takes
     std::optional<int> morse;             // Morse taper of the spindle
-    std::vector<int> speeds;              // turns a minute, ascending; empty: not known
+    std::vector<int> speeds = {};         // turns a minute, ascending; empty: not known
     bool variable = false;                // any speed from the first to the last
     std::optional<length::Length> travel; // of the quill
 };
