@@ -208,6 +208,17 @@ SELECT * FROM (
     FROM torque JOIN size ON size.name = torque.size)
 WHERE torque * iif(torque_unit = 'ft-lb', 12, 1) <= before;
 
+-- bands of a grade follow on each other, from the smallest screw on
+SELECT * FROM (
+    SELECT name, above_nm, lag(upto_nm) OVER (PARTITION BY name ORDER BY coalesce(above_nm, 0)) AS before FROM grade)
+WHERE above_nm IS NOT before;
+
+-- the proof stress of an ISO 898-1 class is 88 to 97 % of the yield stress that its name says
+SELECT name, proof, tenths FROM (
+    SELECT name, proof, CAST(round(10 * CAST(substr(name, 11) AS REAL)) AS INTEGER) AS tenths
+    FROM grade WHERE standard = 'ISO 898-1')
+WHERE proof NOT BETWEEN 0.88 * (tenths / 10 * (tenths % 10) * 10) AND 0.97 * (tenths / 10 * (tenths % 10) * 10);
+
 -- every class of material has feeds for every cutter
 SELECT name FROM material
 WHERE (SELECT count(*) FROM feed WHERE class = feed_class) <> 4;
@@ -232,4 +243,4 @@ EXCEPT SELECT source FROM (
     UNION SELECT source FROM depth_addition UNION SELECT source FROM thread UNION SELECT source FROM oversize
     UNION SELECT source FROM drill_limit UNION SELECT source FROM tool UNION SELECT source FROM pilot
     UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM practice
-    UNION SELECT source FROM torque UNION SELECT source FROM nut_factor);
+    UNION SELECT source FROM torque UNION SELECT source FROM nut_factor UNION SELECT source FROM grade);

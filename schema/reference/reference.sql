@@ -378,6 +378,23 @@ CREATE TABLE nut_factor (
     note       TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
+-- Proof stress of grades of screws, by diameter: over `above` up to `upto`.
+CREATE TABLE grade (
+    id         INTEGER PRIMARY KEY,
+    name       TEXT NOT NULL CONSTRAINT name CHECK (name LIKE standard || ' _%' OR name = standard),
+    standard   TEXT NOT NULL CONSTRAINT standard CHECK (standard <> ''),
+    unit       TEXT NOT NULL CONSTRAINT unit CHECK (unit IN ('in', 'mm')),
+    above_nm   INTEGER CONSTRAINT above CHECK (above_nm > 0),
+    upto_nm    INTEGER CONSTRAINT upto CHECK (upto_nm > coalesce(above_nm, 0)),
+    proof      INTEGER NOT NULL CONSTRAINT proof CHECK (proof BETWEEN 1 AND 2000),
+    proof_unit TEXT NOT NULL CONSTRAINT proof_unit CHECK (proof_unit = iif(unit = 'mm', 'MPa', 'ksi')),
+    about      TEXT NOT NULL CONSTRAINT about CHECK (about IN ('proof stress', '0.2 % proof stress')),
+    source     TEXT NOT NULL REFERENCES source (id),
+    confidence TEXT NOT NULL REFERENCES confidence (word),
+    note       TEXT NOT NULL,
+    UNIQUE (name, above_nm)
+) STRICT;
+
 -- Shop practice: the limits that the fit rules use. The values are read by src/trade/practice.cpp.
 CREATE TABLE practice (
     rank       INTEGER PRIMARY KEY CONSTRAINT rank CHECK (rank > 0),

@@ -10,8 +10,8 @@ set(reference_folder ${PROJECT_SOURCE_DIR}/schema/reference)
 set(reference_image ${CMAKE_CURRENT_BINARY_DIR}/reference.db)
 set(reference_tables
     clearance confidence counterbore counterbore_head counterbore_rule depth_addition drill
-    drill_limit feed form form_word head material nut_factor oversize pilot practice series
-    series_word size source thread tool torque washer washer_series)
+    drill_limit feed form form_word grade head material nut_factor oversize pilot practice
+    series series_word size source thread tool torque washer washer_series)
 list(TRANSFORM reference_tables PREPEND ${reference_folder}/ OUTPUT_VARIABLE reference_files)
 list(TRANSFORM reference_files APPEND .csv)
 
@@ -24,7 +24,7 @@ add_custom_command(
     VERBATIM)
 
 target_sources(counterpart_store PRIVATE
-    reference.cpp reference_sizes.cpp reference_image.cpp ${reference_image})
+    reference.cpp reference_sizes.cpp reference_work.cpp reference_image.cpp ${reference_image})
 set_source_files_properties(reference_image.cpp PROPERTIES
     COMPILE_DEFINITIONS COUNTERPART_REFERENCE_IMAGE="${reference_image}"
     OBJECT_DEPENDS ${reference_image})

@@ -30,6 +30,11 @@ class Reference : public trade::Tables {
     [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind kind) const override;
     [[nodiscard]] std::vector<trade::Oversize> oversize() const override;
     [[nodiscard]] std::vector<trade::PracticeRow> practice() const override;
+    [[nodiscard]] std::vector<trade::Material> materials() const override;
+    [[nodiscard]] std::vector<trade::Feed> feeds() const override;
+    [[nodiscard]] std::vector<trade::Torque> torques(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::NutFactor> nut_factors() const override;
+    [[nodiscard]] std::vector<trade::Grade> grades() const override;
 
     [[nodiscard]] SQLite::Database& database() const { return *database_; }
 

@@ -161,6 +161,11 @@ class Tables {
     [[nodiscard]] virtual std::vector<Drill> drills(DrillKind kind) const = 0;
     [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;    // ascending
     [[nodiscard]] virtual std::vector<PracticeRow> practice() const = 0; // defaults, in order
+    [[nodiscard]] virtual std::vector<Material> materials() const = 0;   // in table order
+    [[nodiscard]] virtual std::vector<Feed> feeds() const = 0;           // by class and diameter
+    [[nodiscard]] virtual std::vector<Torque> torques(std::string_view size) const = 0; // by chart
+    [[nodiscard]] virtual std::vector<NutFactor> nut_factors() const = 0; // by surface
+    [[nodiscard]] virtual std::vector<Grade> grades() const = 0;          // in table order
 };
 
 } // namespace trade

@@ -27,6 +27,11 @@ class FewTables : public trade::Tables {
     [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind) const override { return {}; }
     [[nodiscard]] std::vector<trade::Oversize> oversize() const override { return {}; }
     [[nodiscard]] std::vector<trade::PracticeRow> practice() const override { return {}; }
+    [[nodiscard]] std::vector<trade::Material> materials() const override { return {}; }
+    [[nodiscard]] std::vector<trade::Feed> feeds() const override { return {}; }
+    [[nodiscard]] std::vector<trade::Torque> torques(std::string_view) const override { return {}; }
+    [[nodiscard]] std::vector<trade::NutFactor> nut_factors() const override { return {}; }
+    [[nodiscard]] std::vector<trade::Grade> grades() const override { return {}; }
 
   private:
     std::vector<trade::Series> series_;
