@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "error/error.hpp"
+#include "trade/material.hpp"
+
+namespace {
+
+std::vector<trade::Material> named(std::initializer_list<const char*> names) {
+    std::vector<trade::Material> materials;
+    for (const auto* name : names)
+        materials.push_back({.name = name,
+                             .condition = {},
+                             .feed_class = {},
+                             .coolant = {},
+                             .pressure_basis = {},
+                             .origin = {}});
+    return materials;
+}
+
+const std::vector<trade::Material>& materials() {
+    static const auto rows = named({"low-carbon steel 1018/1020/A36 (S235)",
+                                    "low-carbon steel cold drawn",
+                                    "medium-carbon steel 1045 (C45)",
+                                    "medium-carbon steel 1045 Q and T",
+                                    "alloy steel 4140 annealed",
+                                    "alloy steel 4140 prehard",
+                                    "stainless 304",
+                                    "stainless 303",
+                                    "gray iron class 20 (GJL-150)",
+                                    "gray iron class 30-40 (GJL-250)",
+                                    "ductile iron 60-40-18 / 65-45-12",
+                                    "aluminum 6061/6082-T6",
+                                    "aluminum 2024-T4",
+                                    "free-cutting brass C360",
+                                    "yellow brass C260 / naval brass",
+                                    "titanium Ti-6Al-4V",
+                                    "acetal, nylon",
+                                    "hardwood",
+                                    "class 30",
+                                    "class 30 special"});
+    return rows;
+}
+
+std::string found(const char* text) {
+    return trade::find_material(text, materials()).name;
+}
+
+// `message | hint` of the refusal.
+std::string refused(const char* text) {
+    try {
+        return "found " + found(text);
+    } catch (const error::BadData& problem) {
+        return std::string(problem.what()) + " | " + problem.hint();
+    }
+}
+
+} // namespace
+
+TEST_CASE("a material goes by any part of its name that is its alone") {
+    struct Asked {
+        const char* text;
+        const char* name;
+    };
+    for (const auto& asked : std::initializer_list<Asked>{
+             {"1018", "low-carbon steel 1018/1020/A36 (S235)"},
+             {"AISI 1018", "low-carbon steel 1018/1020/A36 (S235)"},
+             {"a36", "low-carbon steel 1018/1020/A36 (S235)"},
+             {"S235", "low-carbon steel 1018/1020/A36 (S235)"},
+             {"6061", "aluminum 6061/6082-T6"},
+             {"6061-T6", "aluminum 6061/6082-T6"},
+             {"6061 aluminium", "aluminum 6061/6082-T6"},
+             {"  Gray IRON  class 40 ", "gray iron class 30-40 (GJL-250)"},
+             {"grey iron class 30", "gray iron class 30-40 (GJL-250)"},
+             {"GJL-150", "gray iron class 20 (GJL-150)"},
+             {"65-45-12", "ductile iron 60-40-18 / 65-45-12"},
+             {"nodular iron", "ductile iron 60-40-18 / 65-45-12"},
+             {"4140 pre", "alloy steel 4140 prehard"},
+             {"304 stainless", "stainless 304"},
+             {"type 304", "stainless 304"},
+             {"ti-6al-4v", "titanium Ti-6Al-4V"},
+             {"naval brass", "yellow brass C260 / naval brass"},
+             {"nylon", "acetal, nylon"},
+             {"mild steel 1020", "low-carbon steel 1018/1020/A36 (S235)"}}) {
+        CAPTURE(asked.text);
+        CHECK(found(asked.text) == asked.name);
+    }
+}
+
+TEST_CASE("the whole name is enough, and every material answers to its own") {
+    CHECK(found("class 30") == "class 30");
+    CHECK(found("Class  30") == "class 30");
+    for (const auto& material : materials())
+        CHECK(trade::find_material(material.name, materials()).name == material.name);
+}
+
+TEST_CASE("a name of several materials is refused with all of them") {
+    CHECK(refused("brass") == "2 materials go by this: 'brass' | say which: free-cutting brass "
+                              "C360; yellow brass C260 / naval brass");
+    CHECK(refused("1045") == "2 materials go by this: '1045' | say which: medium-carbon steel "
+                             "1045 (C45); medium-carbon steel 1045 Q and T");
+    CHECK(refused("mild steel") == "2 materials go by this: 'mild steel' | say which: low-carbon "
+                                   "steel 1018/1020/A36 (S235); low-carbon steel cold drawn");
+}
+
+TEST_CASE("a long list of materials is cut and counted") {
+    const auto many = named({"iron 1", "iron 2", "iron 3", "iron 4", "iron 5", "iron 6", "iron 7",
+                             "iron 8", "iron 9", "iron 10"});
+    try {
+        (void)trade::find_material("iron", many);
+        FAIL("found");
+    } catch (const error::BadData& problem) {
+        CHECK(problem.hint() == "say which: iron 1; iron 2; iron 3; iron 4; iron 5; iron 6; "
+                                "iron 7; iron 8; and 2 more");
+    }
+}
+
+TEST_CASE("a name of no material is refused with near ones, if any is near") {
+    CHECK(refused("1019") == "no such material: '1019' | near it: low-carbon steel "
+                             "1018/1020/A36 (S235)");
+    CHECK(refused("gray iron class 35") == "no such material: 'gray iron class 35' | near it: "
+                                           "gray iron class 30-40 (GJL-250)");
+    CHECK(refused("stainles 305") ==
+          "no such material: 'stainles 305' | near it: stainless 304; stainless 303");
+    CHECK(refused("xyz") == "no such material: 'xyz' | `counterpart material list` names them all");
+    CHECK(refused("10") == "no such material: '10' | `counterpart material list` names them all");
+}
+
+TEST_CASE("a text without words is refused") {
+    for (const auto* text : {"", "  ", "-/()", "AISI"})
+        CHECK(refused(text) == std::string("no such material: '") + text +
+                                   "' | a name or a part of one: 1018, 6061, gray iron class 30");
+}
