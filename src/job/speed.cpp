@@ -3,6 +3,9 @@
 
 #include "job/speed.hpp"
 
+#include <algorithm>
+#include <cmath>
+#include <iterator>
 #include <numbers>
 
 namespace job {
@@ -16,6 +19,18 @@ constexpr double k_nm_in_metre = 1e9;
 double turns_a_minute(double surface_speed, length::Length cutter) {
     const double metres = static_cast<double>(cutter.nm()) / k_nm_in_metre;
     return surface_speed / (std::numbers::pi * metres);
+}
+
+std::optional<MachineSpeed> machine_speed(const trade::Machine& machine, double wanted) {
+    if (machine.speeds.empty())
+        return std::nullopt;
+    const int slowest = machine.speeds.front();
+    if (wanted < slowest)
+        return MachineSpeed{slowest, true};
+    const auto above = std::upper_bound(machine.speeds.begin(), machine.speeds.end(), wanted);
+    if (machine.variable && above != machine.speeds.end())
+        return MachineSpeed{static_cast<int>(std::floor(wanted))};
+    return MachineSpeed{*std::prev(above)};
 }
 
 } // namespace job

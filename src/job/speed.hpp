@@ -4,7 +4,10 @@
 // Turns and surface speed.
 #pragma once
 
+#include <optional>
+
 #include "length/length.hpp"
+#include "trade/machine.hpp"
 
 namespace job {
 
@@ -13,5 +16,19 @@ inline constexpr double k_metres_in_foot = 0.3048;
 // Turns a minute of a cutter of diameter `cutter` (> 0) at `surface_speed` metres a minute:
 // n = v / (pi d). Source: the definition; Machinery's Handbook states it as 12 V / (pi D).
 [[nodiscard]] double turns_a_minute(double surface_speed, length::Length cutter);
+
+// The speed to set on a machine.
+struct MachineSpeed {
+    int turns = 0;         // a minute
+    bool too_fast = false; // even the slowest is faster than wanted
+
+    bool operator==(const MachineSpeed&) const = default;
+};
+
+// The step of the machine next below `wanted` turns a minute (> 0), or that very step; where the
+// speed is variable, `wanted` in whole turns within its range. Where every step is too fast, the
+// slowest. Absent when the machine's speeds are not known. The lower step: common practice.
+[[nodiscard]] std::optional<MachineSpeed> machine_speed(const trade::Machine& machine,
+                                                        double wanted);
 
 } // namespace job

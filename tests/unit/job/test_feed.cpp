@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include <doctest/doctest.h>
+
+#include "error/error.hpp"
+#include "job/feed.hpp"
+
+using length::Length;
+using length::sixty_fourths;
+
+namespace {
+
+Length thousandths(std::int64_t count) {
+    return Length::from_nm(count * 25'400);
+}
+
+// Three bands a class, each with its own figures.
+const std::vector<trade::Feed>& feeds() {
+    static const std::vector<trade::Feed> rows{
+        {"free", {}, sixty_fourths(16), thousandths(3), thousandths(4), {}},
+        {"free", sixty_fourths(16), {}, thousandths(5), thousandths(6), {}},
+        {"tough", {}, sixty_fourths(16), thousandths(1), thousandths(2), {}},
+        {"tough", sixty_fourths(16), sixty_fourths(64), thousandths(2), thousandths(3), {}},
+    };
+    return rows;
+}
+
+} // namespace
+
+TEST_CASE("a feed is that of its class and of the band that the cutter is in") {
+    CHECK(job::feed_for("free", sixty_fourths(1), feeds()).least == thousandths(3));
+    CHECK(job::feed_for("free", sixty_fourths(200), feeds()).least == thousandths(5));
+    CHECK(job::feed_for("tough", sixty_fourths(32), feeds()).most == thousandths(3));
+}
+
+TEST_CASE("a cutter at the edge of two bands is in the lower one") {
+    CHECK(job::feed_for("free", sixty_fourths(16), feeds()).least == thousandths(3));
+    CHECK(job::feed_for("free", sixty_fourths(16) + Length::from_nm(1), feeds()).least ==
+          thousandths(5));
+    CHECK(job::feed_for("tough", sixty_fourths(64), feeds()).least == thousandths(2));
+}
+
+TEST_CASE("a cutter or a class without a row is refused") {
+    CHECK_THROWS_WITH_AS(job::feed_for("tough", Length::from_nm(25'400'001), feeds()),
+                         "no feed for a cutter of 25.400001 mm in this class of material: 'tough'",
+                         error::BadData);
+    CHECK_THROWS_AS(job::feed_for("soft", sixty_fourths(8), feeds()), error::BadData);
+}
