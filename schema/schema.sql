@@ -241,13 +241,18 @@ CREATE TABLE practice (
     value TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
--- Machines, as far as a tool's shank must fit the spindle.
+-- Machines: what the spindle takes, its speeds in turns a minute with spaces between them (where
+-- variable, the slowest and the fastest), and how far the quill travels.
 CREATE TABLE machine (
     name_key TEXT NOT NULL PRIMARY KEY CONSTRAINT name CHECK (name_key <> ''),
     name TEXT NOT NULL,
     chuck_lo INTEGER,
     chuck_hi INTEGER CONSTRAINT chuck_range CHECK (chuck_lo <= chuck_hi),
     morse INTEGER CONSTRAINT morse CHECK (morse BETWEEN 0 AND 7),
+    speeds TEXT CONSTRAINT speeds CHECK (speeds <> '' AND speeds NOT GLOB '*[^0-9 ]*'),
+    variable INTEGER CONSTRAINT variable CHECK (
+        (variable IS NULL) = (speeds IS NULL) AND variable IN (0, 1)),
+    travel INTEGER CONSTRAINT travel CHECK (travel > 0),
     CONSTRAINT chuck_whole CHECK ((chuck_lo IS NULL) = (chuck_hi IS NULL))
 ) STRICT, WITHOUT ROWID;
 
@@ -695,7 +700,8 @@ BEGIN
         NULL AS before,
         counterpart_row(
             'name_key', NEW.name_key, 'name', NEW.name, 'chuck_lo', NEW.chuck_lo,
-            'chuck_hi', NEW.chuck_hi, 'morse', NEW.morse) AS after);
+            'chuck_hi', NEW.chuck_hi, 'morse', NEW.morse, 'speeds', NEW.speeds,
+            'variable', NEW.variable, 'travel', NEW.travel) AS after);
 END;
 CREATE TRIGGER machine_update AFTER UPDATE ON machine
 BEGIN
@@ -706,10 +712,12 @@ BEGIN
         'machine' AS tbl, counterpart_key(NEW.name_key) AS rowkey, NULL AS number,
         counterpart_row(
             'name_key', OLD.name_key, 'name', OLD.name, 'chuck_lo', OLD.chuck_lo,
-            'chuck_hi', OLD.chuck_hi, 'morse', OLD.morse) AS before,
+            'chuck_hi', OLD.chuck_hi, 'morse', OLD.morse, 'speeds', OLD.speeds,
+            'variable', OLD.variable, 'travel', OLD.travel) AS before,
         counterpart_row(
             'name_key', NEW.name_key, 'name', NEW.name, 'chuck_lo', NEW.chuck_lo,
-            'chuck_hi', NEW.chuck_hi, 'morse', NEW.morse) AS after)
+            'chuck_hi', NEW.chuck_hi, 'morse', NEW.morse, 'speeds', NEW.speeds,
+            'variable', NEW.variable, 'travel', NEW.travel) AS after)
     WHERE before IS NOT after;
 END;
 CREATE TRIGGER machine_delete AFTER DELETE ON machine
@@ -721,7 +729,8 @@ BEGIN
         'machine' AS tbl, counterpart_key(OLD.name_key) AS rowkey, NULL AS number,
         counterpart_row(
             'name_key', OLD.name_key, 'name', OLD.name, 'chuck_lo', OLD.chuck_lo,
-            'chuck_hi', OLD.chuck_hi, 'morse', OLD.morse) AS before,
+            'chuck_hi', OLD.chuck_hi, 'morse', OLD.morse, 'speeds', OLD.speeds,
+            'variable', OLD.variable, 'travel', OLD.travel) AS before,
         NULL AS after);
 END;
 

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The tables of the house list, the shop's own practice, the machines and the bar stock.
+// The tables of the house list, the shop's own practice and the bar stock.
 #include "store/lists.hpp"
 
 #include "error/error.hpp"
@@ -34,18 +34,6 @@ ON CONFLICT (name) DO UPDATE SET value = excluded.value)";
 
 constexpr auto k_reset_practice = R"(
 DELETE FROM practice WHERE name = ?1)";
-
-constexpr auto k_machines = R"(
-SELECT name, chuck_lo, chuck_hi, morse FROM machine ORDER BY name_key)";
-
-constexpr auto k_put_machine = R"(
-INSERT INTO machine (name_key, name, chuck_lo, chuck_hi, morse) VALUES (?1, ?2, ?3, ?4, ?5)
-ON CONFLICT (name_key) DO UPDATE
-SET name = excluded.name, chuck_lo = excluded.chuck_lo, chuck_hi = excluded.chuck_hi,
-    morse = excluded.morse)";
-
-constexpr auto k_drop_machine = R"(
-DELETE FROM machine WHERE name_key = ?1)";
 
 constexpr auto k_stock = R"(
 SELECT diameter FROM stock ORDER BY diameter)";
@@ -104,42 +92,6 @@ void reset_practice(Change& change, const std::string& name) {
     if (Query(change.database(), k_reset_practice).put(folded(name)).run() == 0)
         throw error::NoSuchRecord("the shop has no value of its own for: " + name,
                                   "the default stands already");
-}
-
-std::vector<trade::Machine> machines(const File& file) {
-    std::vector<trade::Machine> all;
-    Query query(file.database(), k_machines);
-    while (query.step()) {
-        trade::Machine& machine = all.emplace_back();
-        machine.name = query.text();
-        const auto lo = query.maybe_integer();
-        const auto hi = query.maybe_integer();
-        if (lo && hi)
-            machine.chuck = {length::Length::from_nm(*lo), length::Length::from_nm(*hi)};
-        if (const auto morse = query.maybe_integer())
-            machine.morse = static_cast<int>(*morse);
-    }
-    return all;
-}
-
-void put_machine(Change& change, const trade::Machine& machine) {
-    Query query(change.database(), k_put_machine);
-    query.put(folded(machine.name)).put(machine.name);
-    if (machine.chuck)
-        query.put(machine.chuck->lo.nm()).put(machine.chuck->hi.nm());
-    else
-        query.put_null().put_null();
-    if (machine.morse)
-        query.put(std::int64_t{*machine.morse});
-    else
-        query.put_null();
-    query.run();
-}
-
-void drop_machine(Change& change, const std::string& name) {
-    if (Query(change.database(), k_drop_machine).put(folded(name)).run() == 0)
-        throw error::NoSuchRecord("there is no such machine: " + name,
-                                  "`counterpart machine list` shows them");
 }
 
 std::vector<length::Length> stock_bars(const File& file) {

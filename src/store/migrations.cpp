@@ -7,6 +7,7 @@
 namespace embedded {
 extern const std::string_view k_0001_first;
 extern const std::string_view k_0002_stock;
+extern const std::string_view k_0003_machine;
 } // namespace embedded
 
 namespace store {
@@ -15,6 +16,7 @@ const std::vector<Migration>& migrations() {
     static const std::vector<Migration> k_migrations = {
         {"0001-first", embedded::k_0001_first},
         {"0002-stock", embedded::k_0002_stock},
+        {"0003-machine", embedded::k_0003_machine},
     };
     return k_migrations;
 }

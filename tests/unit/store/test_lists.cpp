@@ -110,10 +110,40 @@ TEST_CASE("machines read back with what is known of them") {
     CHECK_FALSE(machines[1].chuck);
     CHECK(machines[1].morse == 3);
     CHECK(machines[2].morse == 4);
+    CHECK(machines[2].speeds.empty());
+    CHECK_FALSE(machines[2].travel);
     store::drop_machine(change, "radial");
     CHECK(store::machines(file).size() == 2);
     CHECK(error_of([&] { store::drop_machine(change, "radial"); })->code() ==
           ExitCode::no_such_record);
+}
+
+TEST_CASE("speeds and travel of a machine read back, and are taken away again") {
+    const scratch::Folder folder;
+    File file = scratch::catalogue(folder / "c.db");
+    Change change(file, "machine add");
+    trade::Machine stepped{"bench drill", std::nullopt, std::nullopt};
+    stepped.speeds = {250, 500, 1000, 100'000};
+    stepped.travel = length::millimetres(80);
+    trade::Machine variable{"mill", std::nullopt, 3};
+    variable.speeds = {150, 3000};
+    variable.variable = true;
+    store::put_machine(change, stepped);
+    store::put_machine(change, variable);
+    auto machines = store::machines(file);
+    REQUIRE(machines.size() == 2);
+    CHECK(machines[0].speeds == stepped.speeds);
+    CHECK_FALSE(machines[0].variable);
+    CHECK(machines[0].travel == length::millimetres(80));
+    CHECK(machines[1].speeds == variable.speeds);
+    CHECK(machines[1].variable);
+    CHECK_FALSE(machines[1].travel);
+    CHECK(machines[1].morse == 3);
+    variable.speeds.clear();
+    store::put_machine(change, variable);
+    machines = store::machines(file);
+    CHECK(machines[1].speeds.empty());
+    CHECK_FALSE(machines[1].variable);
 }
 
 TEST_CASE("bars read back by diameter, one a diameter") {

@@ -83,6 +83,23 @@ void make_first_version(const std::filesystem::path& path) {
                   "VALUES ('m8', 'close', 'M8', 'close', 'gate')");
 }
 
+// A catalogue as the first `steps` steps left it, with one machine.
+void make_version(const std::filesystem::path& path, std::size_t steps) {
+    scratch::write(path, "");
+    const auto connection = store::connect_empty(path);
+    auto& database = *connection.database;
+    const auto& all = store::migrations();
+    database.exec("PRAGMA application_id = " + std::to_string(store::k_application_id));
+    store::migrate(database, *connection.session,
+                   {all.begin(), all.begin() + static_cast<std::ptrdiff_t>(steps)});
+    database.exec("INSERT INTO setting (id, unit) VALUES (1, 'in')");
+    connection.session->group = 1;
+    database.exec("INSERT INTO change_group (id, at, schema_version, words) "
+                  "VALUES (1, '2026-01-02T03:04:05Z', 1, 'machine add')");
+    database.exec("INSERT INTO machine (name_key, name, chuck_lo, chuck_hi, morse) "
+                  "VALUES ('mill', 'Mill', 3175000, 19050000, 4)");
+}
+
 // A catalogue with a pilot in a body, and its bytes.
 struct Shop {
     Shop() {
@@ -185,6 +202,35 @@ TEST_CASE("a catalogue of the first version comes up with its rows, and can take
     store::put_stock_bar(change, length::millimetres(10));
     change.commit();
     CHECK(store::stock_bars(file).size() == 1);
+}
+
+TEST_CASE("a machine of any earlier version keeps its figures, and can take speeds") {
+    for (std::size_t steps = 1; steps < store::migrations().size(); ++steps) {
+        CAPTURE(steps);
+        const scratch::Folder folder;
+        make_version(folder / "c.db", steps);
+        File file = File::open(folder / "c.db", store::Access::write);
+        const auto before = store::machines(file);
+        REQUIRE(before.size() == 1);
+        CHECK(before[0].name == "Mill");
+        CHECK(before[0].chuck ==
+              length::Range{length::sixty_fourths(8), length::sixty_fourths(48)});
+        CHECK(before[0].morse == 4);
+        CHECK(before[0].speeds.empty());
+        CHECK_FALSE(before[0].travel);
+        auto faster = before[0];
+        faster.speeds = {150, 3000};
+        faster.variable = true;
+        Change change(file, "machine add");
+        store::put_machine(change, faster);
+        change.commit();
+        CHECK(store::machines(file)[0].speeds == faster.speeds);
+        store::undo(file);
+        const auto after = store::machines(file);
+        REQUIRE(after.size() == 1);
+        CHECK(after[0].speeds.empty());
+        CHECK(after[0].morse == 4);
+    }
 }
 
 TEST_CASE("a copy before a migration goes over no other file") {

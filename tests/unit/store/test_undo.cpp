@@ -72,7 +72,15 @@ class Run {
         store::put_house(change, {"M" + which, random_.chance(50) ? "close" : "", random_.text()});
         store::set_practice(change, "rule " + which, random_.text());
         const auto chuck = random_.dimension();
-        store::put_machine(change, {"Drill " + which, trade::range_of(chuck), std::nullopt});
+        trade::Machine machine{"Drill " + which, trade::range_of(chuck), std::nullopt};
+        if (random_.chance(50)) {
+            machine.speeds = {static_cast<int>(random_.between(1, 500)),
+                              static_cast<int>(random_.between(501, 5000))};
+            machine.variable = random_.chance(50);
+        }
+        if (random_.chance(50))
+            machine.travel = length::millimetres(random_.between(1, 200));
+        store::put_machine(change, machine);
         store::put_stock_bar(change, length::millimetres(random_.between(1, 9)));
     }
 
