@@ -7,6 +7,7 @@
 #include "cli/command.hpp"
 #include "cli/made_piece.hpp"
 #include "cli/record/berths.hpp"
+#include "cli/record/entry.hpp"
 #include "cli/record/options.hpp"
 #include "cli/tool.hpp"
 #include "present/make_words.hpp"
@@ -49,9 +50,9 @@ void say_added(const std::string& line, Context& context) {
 error::ExitCode add_body(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
     auto body = read(options.cells, record::body_columns(), context);
-    record::refuse_options(record::contradictions(body));
+    record::refuse_options(record::problems_of(body, file));
     store::Change change(file, context.settings().words);
-    body.number = store::add_body(change, body);
+    body.number = record::add_tool(change, body);
     change.commit();
     say_added(one_line(body, file.unit()), context);
     return error::ExitCode::done;
@@ -82,13 +83,9 @@ error::ExitCode add_pilot(const PilotOptions& options, Context& context) {
         return add_made_pilot(options, context);
     store::File& file = context.catalogue(store::Access::write);
     auto pilot = read(options.cells, record::pilot_columns(), context);
-    record::refuse_options(record::contradictions(pilot));
+    record::refuse_options(record::problems_of(pilot, file));
     store::Change change(file, context.settings().words);
-    if (const auto problem = record::Berths(file).take(pilot))
-        record::refuse_options({*problem});
-    pilot.number = store::add_pilot(change, pilot);
-    if (pilot.tried)
-        store::record_trial(change, {pilot.number, *pilot.in_body, *pilot.tried});
+    pilot.number = record::add_tool(change, pilot);
     change.commit();
     say_added(one_line(pilot, file.unit()), context);
     return error::ExitCode::done;

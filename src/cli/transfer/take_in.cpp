@@ -9,6 +9,7 @@
 #include <set>
 
 #include "cli/record/berths.hpp"
+#include "cli/record/entry.hpp"
 #include "match/question.hpp"
 #include "store/tools.hpp"
 #include "trade/text.hpp"
@@ -76,7 +77,7 @@ std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Dest
         if (!problems.empty())
             continue;
         done(row, "number", number_cell(body.number), to,
-             [&, &added = body] { numbers.push_back(store::add_body(to.change, added)); });
+             [&, &added = body] { numbers.push_back(record::add_tool(to.change, added)); });
     }
     std::sort(numbers.begin(), numbers.end());
     return numbers;
@@ -95,10 +96,7 @@ std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Dest
         if (!problems.empty())
             continue;
         done(row, "number", number_cell(pilot.number), to, [&, &added = pilot] {
-            const std::int64_t number = store::add_pilot(to.change, added);
-            if (added.tried)
-                store::record_trial(to.change, {number, *added.in_body, *added.tried});
-            numbers.push_back(number);
+            numbers.push_back(record::add_tool(to.change, added));
         });
     }
     std::sort(numbers.begin(), numbers.end());

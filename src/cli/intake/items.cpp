@@ -1,0 +1,199 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// One pass from left to right.
+#include "cli/intake/items.hpp"
+
+#include <algorithm>
+
+#include "cli/intake/scan.hpp"
+#include "cli/suggest.hpp"
+
+namespace cli::intake {
+
+namespace {
+
+// `6 x 3.2 x 4 mm`, as drawings write it: the unit is that of the sizes before it too.
+void spread_unit(std::vector<Size>& sizes) {
+    std::string unit;
+    for (auto size = sizes.rbegin(); size != sizes.rend(); ++size) {
+        if (size->fraction)
+            continue;
+        if (size->unit.empty())
+            size->unit = unit;
+        unit = size->unit;
+    }
+}
+
+class Reader {
+  public:
+    explicit Reader(const std::string& line) : scan_(line) {}
+
+    std::vector<Item> read() {
+        for (scan_.skip_separators(); !scan_.at_end(); scan_.skip_separators())
+            take_item();
+        return std::move(items_);
+    }
+
+  private:
+    void take_item() {
+        Item item;
+        item.at = scan_.at();
+        item.for_all = for_all_;
+        if (scan_.at_size()) {
+            if (!take_count_before(item))
+                take_sizes(item);
+        } else {
+            take_named(item);
+        }
+        if (item.word != nullptr && item.word->sense == Sense::how)
+            tell_how(item);
+        else if (item.word == nullptr || item.word->sense != Sense::all)
+            items_.push_back(std::move(item));
+    }
+
+    // `3 flutes`.
+    bool take_count_before(Item& item) {
+        Scan ahead = scan_;
+        const std::string digits = ahead.take_digits();
+        ahead.skip_blanks();
+        const FoundWord found = find_word(ahead.rest());
+        if (digits.empty() || found.word == nullptr || found.word->column != "flutes")
+            return false;
+        item.word = found.word;
+        item.text = digits;
+        ahead.go(found.length);
+        scan_ = ahead;
+        return true;
+    }
+
+    // A word that tells how a size is known may stand right behind it.
+    void take_sizes(Item& item) {
+        do {
+            item.sizes.push_back(scan_.take_size());
+            Scan ahead = scan_;
+            ahead.skip_blanks();
+            const FoundWord found = find_word(ahead.rest());
+            if (found.word != nullptr && found.word->sense == Sense::how) {
+                ahead.go(found.length);
+                Scan after = ahead;
+                if (!after.take_times())
+                    break;
+                tell_how(*found.word);
+                for (Size& size : item.sizes)
+                    if (size.how.empty())
+                        size.how = found.word->value;
+                scan_ = ahead;
+            }
+        } while (scan_.take_times());
+        spread_unit(item.sizes);
+    }
+
+    void take_named(Item& item) {
+        const std::string screw = scan_.take_screw();
+        if (!screw.empty()) {
+            item.word = find_word("screw").word;
+            item.text = screw;
+            return;
+        }
+        const FoundWord found = find_word(scan_.rest());
+        if (found.word == nullptr)
+            refuse_word();
+        item.word = found.word;
+        scan_.go(found.length);
+        scan_.skip_blanks();
+        take_what_follows(item);
+    }
+
+    void take_what_follows(Item& item) {
+        switch (item.word->sense) {
+        case Sense::size:
+        case Sense::pilot:
+            take_sizes_after(item);
+            break;
+        case Sense::count:
+        case Sense::taper:
+            item.text = scan_.take_digits();
+            if (item.text.empty())
+                refuse_missing(item, "a whole number",
+                               item.word->sense == Sense::taper ? "2" : "3");
+            break;
+        case Sense::screw:
+            item.text = scan_.take_screw();
+            break;
+        case Sense::phrase:
+            item.text = scan_.take_phrase();
+            if (item.text.empty())
+                refuse_missing(item, "a name", "rack 1");
+            break;
+        case Sense::text:
+            item.text = scan_.take_text();
+            if (item.text.empty() && item.word->column != "marking")
+                refuse_missing(item, "some words", "as you like");
+            break;
+        case Sense::all:
+            for_all_ = true;
+            break;
+        case Sense::value:
+        case Sense::how:
+        case Sense::unit:
+        case Sense::lost:
+            break;
+        }
+    }
+
+    void take_sizes_after(Item& item) {
+        const FoundWord next = find_word(scan_.rest());
+        if (scan_.at_size()) {
+            take_sizes(item);
+        } else if (next.word != nullptr && next.word->text == "unknown") {
+            item.unknown = true;
+            scan_.go(next.length);
+        } else if (item.word->sense != Sense::pilot) {
+            refuse_missing(item, "a size", "3/8");
+        }
+    }
+
+    // Of the sizes before it, back to the last word of this kind.
+    void tell_how(const Word& how) {
+        for (Item& item : items_)
+            for (Size& size : item.sizes)
+                if (size.how.empty())
+                    size.how = how.value;
+    }
+
+    void tell_how(const Item& item) {
+        const bool any = std::any_of(items_.begin(), items_.end(),
+                                     [](const Item& before) { return !before.sizes.empty(); });
+        if (!any)
+            throw LineError(item.at, "no size stands before it: " + std::string(item.word->text),
+                            "how a size is known comes after it: 3/4 x 1/2 mark");
+        tell_how(*item.word);
+    }
+
+    [[noreturn]] void refuse_missing(const Item& item, const std::string& what,
+                                     const std::string& example) const {
+        const std::string word(item.word->text);
+        throw LineError(scan_.at(), what + " should follow: " + word,
+                        "for instance " + word + ' ' + example);
+    }
+
+    [[noreturn]] void refuse_word() const {
+        const std::string_view rest = scan_.rest();
+        const std::string word(rest.substr(0, std::min(rest.find_first_of(" \t,;"), rest.size())));
+        throw LineError(scan_.at(), "not a word of a line: " + word,
+                        did_you_mean(word, word_list(), "help shows the words"));
+    }
+
+    Scan scan_;
+    std::vector<Item> items_;
+    bool for_all_ = false;
+};
+
+} // namespace
+
+std::vector<Item> take_apart(const std::string& line) {
+    return Reader(line).read();
+}
+
+} // namespace cli::intake

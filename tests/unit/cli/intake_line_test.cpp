@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// What a line of quick entry says, as the cells that a file would hold.
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+#include "cli/intake/line.hpp"
+
+using namespace cli::intake;
+
+namespace {
+
+// `column=cell` with a bar between, in alphabetical order; `pilot|` before those of a pilot.
+std::string shown(const Line& line) {
+    std::string text = line.pilot ? "pilot" : "";
+    for (const auto& [column, cell] : line.cells)
+        if (line.pilot || column != "kind" || cell != "counterbore")
+            text += (text.empty() ? "" : "|") + column + '=' + cell;
+    return text;
+}
+
+std::string cells(const std::string& text) {
+    return shown(read_line(text, {}));
+}
+
+// `at: message`.
+std::string refusal(const std::string& text, const Carry& carry = {}) {
+    try {
+        return "taken: " + shown(read_line(text, carry));
+    } catch (const LineError& error) {
+        return std::to_string(error.at) + ": " + error.what();
+    }
+}
+
+} // namespace
+
+TEST_CASE("a line is sizes and plain words, in any order") {
+    const std::string expected =
+        "condition=dull|cut_dia=3/4|cut_how=micrometer|flutes=3|pilot_dia=1/2|"
+        "pilot_how=micrometer|pilot_kind=integral|place=B4|shank_dia=1/2";
+    CHECK(cells("3/4 x 1/2 shank 1/2 flutes 3 mic place B4 dull") == expected);
+    CHECK(cells("dull place B4 3 flutes shank 1/2 3/4 x 1/2 mic") == expected);
+    CHECK(cells("place B4; 3f s1/2; dull cut 3/4 pilot 1/2 mic") == expected);
+    CHECK(cells("3/4X1/2 mic s1/2 f3 p B4 blunt") == expected);
+    CHECK(cells("DULL Place B4 3/4 \xC3\x97 1/2 Micrometer SHANK 1/2 Flutes 3") == expected);
+}
+
+TEST_CASE("sizes are taken as drawings write them") {
+    struct Case {
+        std::string line;
+        std::string expected;
+    };
+    const std::vector<Case> cases{
+        {"3/4", "cut_dia=3/4"},
+        {"1-3/16", "cut_dia=1-3/16"},
+        {"1 3/16", "cut_dia=1 3/16"},
+        {"1", "cut_dia=1"},
+        {".375", "cut_dia=.375"},
+        {"0.375 in", "cut_dia=0.375 in"},
+        {"3/8\"", "cut_dia=3/8\""},
+        {"10mm", "cut_dia=10mm"},
+        {".5935+-.0002", "cut_dia=.5935 +-.0002"},
+        {".5935 \xC2\xB1.0002", "cut_dia=.5935 \xC2\xB1.0002"},
+        {".5935 +.0002 -.0003", "cut_dia=.5935 +.0002 -.0003"},
+        {".5935-.0003+.0002", "cut_dia=.5935 -.0003 +.0002"},
+        {"4.008 mm +-.008 mm", "cut_dia=4.008 mm +-.008 mm"},
+        {"go .1250 no-go .1260", "cut_dia=go .1250 no-go .1260"},
+        {"bore go .3750 no-go .3756 x 1-1/4",
+         "bore=go .3750 no-go .3756|bore_depth=1-1/4|pilot_kind=removable"},
+        {"3/4x1/2x3/8", "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral|pilot_length=3/8"},
+        {"6 x 3.2 x 4 mm", "cut_dia=6 mm|pilot_dia=3.2 mm|pilot_kind=integral|pilot_length=4 mm"},
+        {"1/2 x 8 mm", "cut_dia=1/2|pilot_dia=8 mm|pilot_kind=integral"},
+    };
+    for (const Case& c : cases) {
+        INFO(c.line);
+        CHECK(cells(c.line) == c.expected);
+    }
+}
+
+TEST_CASE("every kind of tool is as short to say") {
+    CHECK(cells("3/4 bore 1/4x1 #10-32 at .530") ==
+          "bore=1/4|bore_depth=1|cut_dia=3/4|pilot_kind=removable|retention=set screw|"
+          "set_screw=#10-32|set_screw_at=.530");
+    CHECK(cells("15 mm bore 4 mm M3") ==
+          "bore=4 mm|cut_dia=15 mm|pilot_kind=removable|retention=set screw|set_screw=M3");
+    CHECK(cells("3/4 removable") == "cut_dia=3/4|pilot_kind=removable");
+    CHECK(cells("3/4 screw") == "cut_dia=3/4|pilot_kind=removable|retention=set screw");
+    CHECK(cells("3/4 lost") == "cut_dia=3/4|note=pilot lost|pilot_kind=removable");
+    CHECK(cells("3/4 lost n nose bent") ==
+          "cut_dia=3/4|note=pilot lost; nose bent|pilot_kind=removable");
+    CHECK(cells("3/4 no pilot") == "cut_dia=3/4|pilot_kind=none");
+    CHECK(cells("3/4 pilot unknown") == "cut_dia=3/4|pilot_kind=unknown");
+    CHECK(cells("sf 5/8x17/64") ==
+          "cut_dia=5/8|kind=spotfacer|pilot_dia=17/64|pilot_kind=integral");
+    CHECK(cells("back 1-1/4") == "cut_dia=1-1/4|kind=back spotfacer");
+    CHECK(cells("unknown .6240") == "cut_dia=.6240|kind=unknown");
+    CHECK(cells("other 1/2 f2") == "cut_dia=1/2|flutes=2|kind=other");
+    CHECK(cells("1-3/16 mt2") == "cut_dia=1-3/16|shank_kind=Morse 2");
+    CHECK(cells("note slot drill, used for spotting") == "note=slot drill, used for spotting");
+}
+
+TEST_CASE("a loose pilot begins with that word") {
+    CHECK(cells("pilot 9/64x3/16 s3/32x3/8 mark no flat in 32 holds") ==
+          "pilot|flat_at=none|in_body=32|pilot_dia=9/64|pilot_how=mark|pilot_length=3/16|"
+          "shank_dia=3/32|shank_how=mark|shank_length=3/8|tried=slides and holds");
+    CHECK(cells("set school pilot .2640 s.1246 mic flat .100x.200x.015") ==
+          "pilot|flat_at=.100|flat_depth=.015|flat_length=.200|pilot_dia=.2640|"
+          "pilot_how=micrometer|set=school|shank_dia=.1246|shank_how=micrometer");
+    CHECK(cells("loose pilot 9/64 s3/32") == "pilot|pilot_dia=9/64|shank_dia=3/32");
+    CHECK(cells("9/64 s3/32 in 32") == "pilot|in_body=32|pilot_dia=9/64|shank_dia=3/32");
+    // Later in a line the word names the pilot of the body.
+    CHECK(cells("3/4 pilot 1/2 x 3/8") ==
+          "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral|pilot_length=3/8");
+    CHECK(cells("pilot 1/2 cut 3/4") == "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral");
+}
+
+TEST_CASE("a photo or a note is enough") {
+    CHECK(cells("photo shelf/IMG_0041.jpg") == "note=photo shelf/IMG_0041.jpg");
+    CHECK(cells("n brass plug in the nose") == "note=brass plug in the nose");
+    CHECK(cells("photo 7.jpg; n odd teeth; lost") ==
+          "note=photo 7.jpg; odd teeth; pilot lost|pilot_kind=removable");
+}
+
+TEST_CASE("a how word tells of the sizes before it, back to the last one") {
+    CHECK(cells("1/2 mark x .3267 mic") ==
+          "cut_dia=1/2|cut_how=mark|pilot_dia=.3267|pilot_how=micrometer|pilot_kind=integral");
+    CHECK(cells("25/32guess x17/32cal f3") ==
+          "cut_dia=25/32|cut_how=guess|flutes=3|pilot_dia=17/32|pilot_how=caliper|"
+          "pilot_kind=integral");
+    CHECK(cells("3/4 bore .1253 pin gauge") ==
+          "bore=.1253|bore_how=pin gauge|cut_dia=3/4|cut_how=pin gauge|pilot_kind=removable");
+    CHECK(cells("3/4 test hole") == "cut_dia=3/4|cut_how=test hole");
+}
+
+TEST_CASE("a place ends at a word that lines know, unless a comma holds it together") {
+    CHECK(cells("3/4 place rack 1, hole 1 dull") ==
+          "condition=dull|cut_dia=3/4|place=rack 1, hole 1");
+    CHECK(cells("place rack 1, hole 1 3/4 x 1/2") ==
+          "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral|place=rack 1, hole 1");
+    CHECK(cells("3/4 p drawer 1, back; fair") == "condition=fair|cut_dia=3/4|place=drawer 1, back");
+    CHECK(cells("3/4 p pilot tin, school") == "cut_dia=3/4|place=pilot tin, school");
+    CHECK(cells("set works store place box B, hole 1 .375") ==
+          "cut_dia=.375|place=box B, hole 1|set=works store");
+    CHECK(cells("3/4 p B4, dull") == "cut_dia=3/4|place=B4, dull");
+}
+
+TEST_CASE("other texts run to a semicolon or the end") {
+    CHECK(cells("3/4 m 1/4 +1/64; w polish the pilot; n picked up, in aluminium") ==
+          "cut_dia=3/4|marking=1/4 +1/64|note=picked up, in aluminium|work=polish the pilot");
+    CHECK(cells("3/4 marked") == "cut_dia=3/4|marking=3/4");
+    CHECK(cells("3/4 material tool steel, hardened; dull") ==
+          "condition=dull|cut_dia=3/4|material=tool steel, hardened");
+}
+
+TEST_CASE("words may be cut short where only one can be meant") {
+    CHECK(cells("3/4 rem") == "cut_dia=3/4|pilot_kind=removable");
+    CHECK(cells("counterb 3/4 sha 1/2 dirt") == "condition=dirty|cut_dia=3/4|shank_dia=1/2");
+    CHECK(cells("spot 3/4") == "cut_dia=3/4|kind=spotfacer");
+    CHECK(refusal("3/4 unk") == "taken: cut_dia=3/4|kind=unknown");
+    CHECK(refusal("3/4 pla") == "4: not a word of a line: pla");
+}
+
+TEST_CASE("what cannot be understood says where") {
+    struct Case {
+        std::string line;
+        std::string expected;
+    };
+    const std::vector<Case> cases{
+        {"3/4 x 1/2 shnk 1/2", "10: not a word of a line: shnk"},
+        {"3/4 x", "5: no size after x"},
+        {"3/4 x dull", "6: no size after x"},
+        {"3/4 1/2", "4: said twice: cut_dia"},
+        {"3/4x1/2x3/8x1", "12: one size too many: 1"},
+        {"3/4 shank", "9: a size should follow: shank"},
+        {"3/4 flutes many", "11: a whole number should follow: flutes"},
+        {"3/4 place", "9: a name should follow: place"},
+        {"3/4 note", "8: some words should follow: note"},
+        {"mark 3/4", "0: no size stands before it: mark"},
+        {"7,5", "1: a comma in a number"},
+        {".5935 +.0002", "12: limits are one + and one -, or +- before one"},
+        {".5935 +-", "8: no limit after +-"},
+        {"go .1250", "8: go without no-go"},
+        {"3/4 dull fair", "9: said twice: condition"},
+        {"counterbore 3/4 flat .100", "21: a body has none: flat_at"},
+        {"set school", "0: nothing about a tool in this line"},
+        {"set school place B4 all hss", "0: nothing about a tool in this line"},
+        {"dull all 1/2", "9: does not hold for all: cut_dia"},
+        {"3/4 all note odd", "8: does not hold for all: note"},
+        {"3/4 marked; all number 7", "16: does not hold for all: number"},
+        {"fair marked", "5: marked with a size that is not known: marked"},
+        {"3/4 %", "4: not a word of a line: %"},
+        {"", "0: nothing about a tool in this line"},
+    };
+    for (const Case& c : cases) {
+        INFO(c.line);
+        CHECK(refusal(c.line) == c.expected);
+    }
+}
