@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// `machine`: the shop's machines, as far as a tool's shank must fit their spindles.
+// `machine`: the shop's machines: the shanks their spindles take, their speeds and their travel.
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/span.hpp"
+#include "cli/turns.hpp"
+#include "length/parse.hpp"
 #include "length/print.hpp"
 #include "present/json.hpp"
 #include "present/table.hpp"
@@ -22,6 +24,8 @@ struct Options {
     std::string name;
     std::string chuck;
     std::string morse;
+    std::string speeds;
+    std::string travel;
 };
 
 struct ListOptions {
@@ -45,25 +49,52 @@ std::string morse_text(const trade::Machine& machine) {
     return machine.morse ? std::to_string(*machine.morse) : std::string();
 }
 
+std::string travel_text(const trade::Machine& machine, length::Unit unit) {
+    return machine.travel ? length::with_unit(*machine.travel, unit) : std::string();
+}
+
+// The machine of that name as it is on file, or a new one.
+trade::Machine machine_to_put(const std::string& text, Context& context) {
+    const std::string name(trade::trimmed(text));
+    if (name.empty())
+        throw error::UsageError("a machine needs a name");
+    for (trade::Machine& machine : store::machines(context.catalogue(store::Access::write))) {
+        if (trade::folded(machine.name) != trade::folded(name))
+            continue;
+        machine.name = name;
+        return machine;
+    }
+    return {name, std::nullopt, std::nullopt};
+}
+
+std::string sentence(const trade::Machine& machine, length::Unit unit) {
+    std::string text = "Machine " + present::safe(machine.name);
+    if (machine.chuck)
+        text += ", chuck " + chuck_text(machine, unit);
+    if (machine.morse)
+        text += ", Morse " + std::to_string(*machine.morse);
+    if (!machine.speeds.empty())
+        text += ", " + turns_text(machine) + " turns a minute";
+    if (machine.travel)
+        text += ", travel " + travel_text(machine, unit);
+    return text;
+}
+
 error::ExitCode add(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
-    trade::Machine machine;
-    machine.name = std::string(trade::trimmed(options.name));
-    if (machine.name.empty())
-        throw error::UsageError("a machine needs a name");
+    trade::Machine machine = machine_to_put(options.name, context);
     if (!options.chuck.empty())
         machine.chuck = read_span(options.chuck, context.unit());
     if (!options.morse.empty())
         machine.morse = read_morse(options.morse);
+    if (!options.speeds.empty())
+        read_turns(options.speeds, machine);
+    if (!options.travel.empty())
+        machine.travel = length::parse_length(options.travel, context.unit()).value;
     store::Change change(file, context.settings().words);
     store::put_machine(change, machine);
     change.commit();
-    context.out() << "Machine " << present::safe(machine.name);
-    if (machine.chuck)
-        context.out() << ", chuck " << chuck_text(machine, context.unit());
-    if (machine.morse)
-        context.out() << ", Morse " << *machine.morse;
-    context.out() << '\n';
+    context.out() << sentence(machine, context.unit()) << '\n';
     return error::ExitCode::done;
 }
 
@@ -77,19 +108,24 @@ error::ExitCode drop(const Options& options, Context& context) {
 }
 
 present::Json json_of(const trade::Machine& machine) {
+    const bool known = !machine.speeds.empty();
     return {{"name", machine.name},
             {"chuck_mm", present::range_mm(machine.chuck)},
-            {"morse", machine.morse ? present::Json(*machine.morse) : present::Json(nullptr)}};
+            {"morse", machine.morse ? present::Json(*machine.morse) : present::Json(nullptr)},
+            {"speeds", known ? present::Json(machine.speeds) : present::Json(nullptr)},
+            {"variable", known ? present::Json(machine.variable) : present::Json(nullptr)},
+            {"travel_mm", present::length_mm(machine.travel)}};
 }
 
 error::ExitCode list(const ListOptions& options, Context& context) {
     const auto machines = store::machines(context.catalogue());
     present::Json rows = present::Json::array();
-    std::vector<std::vector<std::string>> cells{{"name", "chuck", "morse"}};
-    present::Table table({{"machine"}, {"chuck"}, {"Morse"}});
+    std::vector<std::vector<std::string>> cells{{"name", "chuck", "morse", "speeds", "travel"}};
+    present::Table table({{"machine"}, {"chuck"}, {"Morse"}, {"turns a minute"}, {"travel"}});
     for (const trade::Machine& machine : machines) {
         rows.push_back(json_of(machine));
-        cells.push_back({machine.name, chuck_text(machine, context.unit()), morse_text(machine)});
+        cells.push_back({machine.name, chuck_text(machine, context.unit()), morse_text(machine),
+                         turns_text(machine), travel_text(machine, context.unit())});
         table.add(cells.back());
     }
     if (options.format.json)
@@ -113,6 +149,11 @@ void declare_machine(CLI::App& app, Plan& plan) {
     add_app->add_option("--chuck", a.chuck, "straight shanks it takes: \"1/16 to 1/2\"")
         ->type_name("SPAN");
     add_app->add_option("--morse", a.morse, "Morse taper of its spindle")->type_name("N");
+    add_app
+        ->add_option("--speeds", a.speeds, "turns a minute: \"250, 500, 1000\" or \"150 to 3000\"")
+        ->type_name("SPEEDS");
+    add_app->add_option("--travel", a.travel, "how far its quill goes down: 3, \"80 mm\"")
+        ->type_name("LENGTH");
     auto* drop_app = app.add_subcommand("drop", "a machine that is gone");
     Options& d = chosen<Options>(*drop_app, plan, drop);
     drop_app->add_option("NAME", d.name, "as listed")->required();
