@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `material`: what the tables say of the materials that are cut.
+#include "trade/material.hpp"
+
+#include "cli/command.hpp"
+#include "cli/format.hpp"
+#include "present/json.hpp"
+#include "present/material_json.hpp"
+#include "present/material_text.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+struct ListOptions {
+    Format format;
+};
+
+struct ShowOptions {
+    std::vector<std::string> words;
+    bool json = false;
+};
+
+error::ExitCode list(const ListOptions& options, Context& context) {
+    const auto materials = context.tables().materials();
+    if (options.format.json) {
+        const auto feeds = context.tables().feeds();
+        present::Json rows = present::Json::array();
+        for (const auto& material : materials)
+            rows.push_back(present::material_json(material, feeds));
+        context.out() << present::json_text({{"format", 1}, {"materials", rows}});
+    } else if (options.format.csv) {
+        print_csv(present::material_cells(materials, context.unit()), context);
+    } else {
+        context.out() << present::materials_table(materials, context.unit(), context.width(),
+                                                  context.style());
+    }
+    return error::ExitCode::done;
+}
+
+error::ExitCode show(const ShowOptions& options, Context& context) {
+    const auto material = trade::find_material(joined(options.words), context.tables().materials());
+    const auto feeds = context.tables().feeds();
+    if (options.json)
+        context.out() << present::json_text(
+            {{"format", 1}, {"material", present::material_json(material, feeds)}});
+    else
+        context.out() << present::material_text(material, feeds, context.unit(), context.width());
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_material(CLI::App& app, Plan& plan) {
+    app.require_subcommand(1);
+    auto* list_app = app.add_subcommand("list", "every material, a line each");
+    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
+    declare_format(*list_app, l.format);
+    auto* show_app = app.add_subcommand("show", "everything known of one, with sources");
+    ShowOptions& s = chosen<ShowOptions>(*show_app, plan, show);
+    show_app->add_option("NAME", s.words, "a part of its name is enough: 1018, \"grey iron 30\"")
+        ->required();
+    show_app->add_flag("--json", s.json, "for programs");
+    app.footer("Works without a catalogue.");
+}
+
+} // namespace cli::commands
