@@ -10,6 +10,7 @@
 #include <string>
 
 #include "tables.hpp"
+#include "trade/material.hpp"
 
 using tables::in;
 using tables::mm;
@@ -57,6 +58,40 @@ TEST_CASE("materials come in the order of the table, whole") {
         CHECK(material.speed_high < material.drill_speed);
         CHECK(!material.origin.source.empty());
         CHECK(!material.pressure_basis.empty());
+    }
+}
+
+TEST_CASE("drill speeds lie in published bands for high-speed steel") {
+    // "Machine tool fundamentals quick reference", a course's student material: cutting speeds in
+    // ft/min. Its 200 to 300 for wrought aluminum and 50 to 80 for gray iron are slower than the
+    // rows here for 6061 (350) and class 20 (100), whose sources stand in the table.
+    struct Band {
+        const char* name;
+        int low;
+        int high;
+    };
+    for (const auto& band : std::initializer_list<Band>{{"1018", 80, 100},
+                                                        {"1045 C45", 70, 90},
+                                                        {"4140 annealed", 60, 80},
+                                                        {"304", 40, 60},
+                                                        {"316", 40, 60},
+                                                        {"tool steel O1", 40, 60},
+                                                        {"tool steel A2", 40, 60},
+                                                        {"brass C360", 150, 250},
+                                                        {"bronze C932", 100, 150},
+                                                        {"gray iron class 30", 50, 80}}) {
+        CAPTURE(band.name);
+        const auto material = trade::find_material(band.name, shop().materials());
+        CHECK(material.drill_speed >= band.low);
+        CHECK(material.drill_speed <= band.high);
+    }
+}
+
+TEST_CASE("a counterbore runs no faster than 85 % of a drill") {
+    // A tool maker's user guide, cap screw counterbores: about 80 to 85 % of the drill's speed.
+    for (const auto& material : shop().materials()) {
+        CAPTURE(material.name);
+        CHECK(material.speed_high * 100 <= material.drill_speed * 85);
     }
 }
 

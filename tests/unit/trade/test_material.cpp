@@ -123,6 +123,8 @@ TEST_CASE("a long list of materials is cut and counted") {
 TEST_CASE("a name of no material is refused with near ones, if any is near") {
     CHECK(refused("1019") == "no such material: '1019' | near it: low-carbon steel "
                              "1018/1020/A36 (S235)");
+    CHECK(refused("101") == "no such material: '101' | near it: low-carbon steel "
+                            "1018/1020/A36 (S235)"); // a number must be whole
     CHECK(refused("gray iron class 35") == "no such material: 'gray iron class 35' | near it: "
                                            "gray iron class 30-40 (GJL-250)");
     CHECK(refused("stainles 305") ==
