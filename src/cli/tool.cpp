@@ -120,6 +120,17 @@ std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stor
     return dimension->text + (written.unit == length::Unit::inch ? " in" : " mm");
 }
 
+std::string known_size(const trade::MaybeDimension& dimension, length::Unit stored,
+                       length::Unit unit) {
+    if (!dimension)
+        return "not known";
+    return shown_size(dimension, stored) + " (" +
+           (dimension->how == trade::How::unstated
+                ? std::string()
+                : std::string(trade::to_text(dimension->how)) + ", ") +
+           length::to_text(dimension->range, unit) + ')';
+}
+
 std::string short_size(const trade::MaybeDimension& dimension, length::Unit stored,
                        length::Unit unit, bool convert) {
     if (!dimension)

@@ -34,6 +34,10 @@ void update_tool(store::Change& change, const Tool& tool);
 // As written, with its unit; empty when it is not known.
 [[nodiscard]] std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored);
 
+// As written, how it is known, and its limits: `.4372 in (caliper, .4362 to .4382)`; `not known`.
+[[nodiscard]] std::string known_size(const trade::MaybeDimension& dimension, length::Unit stored,
+                                     length::Unit unit);
+
 // The value alone, for a column of sizes: `7/16`, `.4375`, and `10 mm` where that is not `unit`.
 // With `convert`, all in `unit`.
 [[nodiscard]] std::string short_size(const trade::MaybeDimension& dimension, length::Unit stored,

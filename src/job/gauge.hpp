@@ -19,7 +19,7 @@ namespace job {
 
 struct Gauged {
     std::vector<Figure> figures; // the diameter first, then what else is learned
-    length::MaybeRange diameter; // absent: only an upper bound is known
+    length::MaybeRange diameter; // absent: not known on both sides
     std::vector<std::string> notes;
 };
 
@@ -75,8 +75,8 @@ struct PilotReading {
     std::optional<length::Length> runout; // of the tips about the pilot, full indicator reading
 };
 
-// D = 2 reading - pilot, either way by the runout; any number of flutes. Without a runout the
-// pilot is taken as concentric, and a note says so.
+// D = 2 reading - pilot, either way by the runout; any number of flutes. Without a runout only
+// what D is if the pilot is concentric.
 [[nodiscard]] Gauged gauge_over_pilot(const PilotReading& reading, length::Unit unit);
 
 struct HoleReading {

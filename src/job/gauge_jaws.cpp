@@ -166,7 +166,7 @@ void add_amplification(Gauged& gauged, const JawReadings& readings, const Range&
     constexpr double k_much = 3;
     if (times > k_much)
         gauged.notes.emplace_back(
-            "narrow lands: the two readings hardly tell the land angle from the diameter; a chord "
+            "the two readings hardly tell the land angle from the diameter; a chord "
             "from corner to corner tells more");
 }
 

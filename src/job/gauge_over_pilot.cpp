@@ -25,17 +25,20 @@ Gauged gauge_over_pilot(const PilotReading& reading, length::Unit unit) {
         throw error::BadData(
             fmt::format("the runout leaves nothing of the cutter: {}", say(runout, unit)),
             "the full reading of an indicator on the tips, in thousandths");
+    const length::Range diameter{lo, hi};
     Gauged gauged;
-    gauged.diameter = length::Range{lo, hi};
     std::vector<Input> inputs = {{"reading", reading.reading}, {"pilot", reading.pilot}};
-    if (reading.runout)
+    if (reading.runout) {
+        gauged.diameter = diameter;
         inputs.push_back({"runout", length::exactly(runout)});
-    else
-        gauged.notes.emplace_back("taken as concentric: what the tips run out about the pilot is "
-                                  "not in the range");
-    gauged.figures.push_back(diameter_figure(
-        *gauged.diameter, reading.runout ? "2 x reading - pilot +- runout" : "2 x reading - pilot",
-        inputs));
+        gauged.figures.push_back(
+            diameter_figure(diameter, "2 x reading - pilot +- runout", std::move(inputs)));
+    } else {
+        gauged.figures.push_back({"cutting diameter if concentric", diameter, "2 x reading - pilot",
+                                  std::move(inputs), k_tips_source});
+        gauged.notes.emplace_back("what the tips run out about the pilot is not in the range: "
+                                  "give the runout");
+    }
     gauged.figures.push_back(amplification_figure(2, "2 x reading; that of the pilot once"));
     return gauged;
 }

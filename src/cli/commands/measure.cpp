@@ -6,11 +6,10 @@
 #include <type_traits>
 
 #include "cli/command.hpp"
-#include "cli/record/date_cell.hpp"
 #include "cli/record/records.hpp"
+#include "cli/record/size_cell.hpp"
 #include "cli/suggest.hpp"
 #include "cli/tool.hpp"
-#include "length/print.hpp"
 #include "store/tools.hpp"
 #include "trade/text.hpp"
 
@@ -91,28 +90,6 @@ const Measurable<Record>& find_size(const std::vector<Measurable<Record>>& sizes
                             did_you_mean(name, names, all));
 }
 
-// Without a word: a decimal is by caliper, a fraction off a rule; limits speak for themselves.
-trade::How how_measured(const Options& options, const record::Reading& reading) {
-    if (!options.how.empty())
-        return trade::parse_how(joined(options.how));
-    record::refuse_date(options.value, record::SizeKind::length);
-    const length::Reading written = length::parse_reading(options.value, reading.bare);
-    if (written.limits)
-        return trade::How::unstated;
-    return written.nominal.fraction ? trade::How::rule : trade::How::caliper;
-}
-
-std::string known_text(const trade::MaybeDimension& dimension, length::Unit stored,
-                       length::Unit unit) {
-    if (!dimension)
-        return "not known";
-    return shown_size(dimension, stored) + " (" +
-           (dimension->how == trade::How::unstated
-                ? std::string()
-                : std::string(trade::to_text(dimension->how)) + ", ") +
-           length::to_text(dimension->range, unit) + ')';
-}
-
 std::size_t trials_of(const store::File& file, std::int64_t number) {
     const auto trials = store::trials(file);
     return static_cast<std::size_t>(
@@ -130,7 +107,9 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
     trade::MaybeDimension& field = record.*size.field;
     const trade::MaybeDimension before = field;
     const record::Reading reading = measures.reading();
-    field = record::read_size(options.value, how_measured(options, reading), size.feature, reading);
+    field = record::read_size(options.value,
+                              record::how_taken(joined(options.how), options.value, reading.bare),
+                              size.feature, reading);
     if constexpr (std::is_same_v<Fields, Pilot>)
         if (record.flat_at)
             record.has_flat = true;
@@ -141,8 +120,8 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
     const std::size_t left = trials_of(file, record.number);
     change.commit();
     context.out() << one_line(record, file.unit()) << "\n  " << size.name << ": "
-                  << known_text(field, file.unit(), context.unit())
-                  << "\n  before: " << known_text(before, file.unit(), context.unit()) << '\n';
+                  << known_size(field, file.unit(), context.unit())
+                  << "\n  before: " << known_size(before, file.unit(), context.unit()) << '\n';
     if (left < trials)
         context.out() << "  tried pairs that no longer count: " << trials - left << '\n';
 }

@@ -73,6 +73,16 @@ trade::Dimension read_size(std::string_view text, trade::How how, trade::Feature
                                  *reading.practice);
 }
 
+trade::How how_taken(std::string_view word, std::string_view value, length::Unit bare) {
+    if (!trade::trimmed(word).empty())
+        return trade::parse_how(word);
+    refuse_date(value, SizeKind::length);
+    const length::Reading written = length::parse_reading(value, bare);
+    if (written.limits)
+        return trade::How::unstated;
+    return written.nominal.fraction ? trade::How::rule : trade::How::caliper;
+}
+
 std::string size_with_limits(const trade::Dimension& dimension, length::Unit stored) {
     if (dimension.how == trade::How::unstated)
         return dimension.text;

@@ -27,6 +27,11 @@ struct Reading {
 [[nodiscard]] trade::Dimension read_size(std::string_view text, trade::How how,
                                          trade::Feature feature, const Reading& reading);
 
+// How a value on the command line was taken. Without a word a decimal is by caliper and a fraction
+// off a rule; limits speak for themselves. Throws error::BadData.
+[[nodiscard]] trade::How how_taken(std::string_view word, std::string_view value,
+                                   length::Unit bare);
+
 // The cell of a dimension whose 'how' has no column: the text as written, with limits added where
 // reading the bare text would lose them.
 [[nodiscard]] std::string size_with_limits(const trade::Dimension& dimension, length::Unit stored);
