@@ -56,7 +56,8 @@ trade::Body body_to_record(const store::File& file, std::int64_t number,
 void declare_gauge_options(CLI::App& app, GaugeOptions& options) {
     app.add_option("--how", options.how,
                    "how the readings were taken: caliper, micrometer, rule, pin gauge, ...; else "
-                   "a decimal is by caliper and a fraction off a rule");
+                   "a decimal is by caliper and a fraction off a rule")
+        ->type_name("WORD");
     app.add_option("--record", options.record, "write the cutting diameter to the tool NUMBER")
         ->type_name("NUMBER");
     auto* explain = app.add_flag("--explain", options.explain, "show formula, inputs and source");
