@@ -5,6 +5,7 @@
 #include "cli/serves.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "match/answer.hpp"
 #include "store/lists.hpp"
@@ -57,12 +58,22 @@ bool about_the_size(const trade::Head& head, const Tool& tool) {
            head.screw_dia.hi * 4 > pilot->range.lo * 3;
 }
 
+// These series answer only by name.
+std::set<std::string> withdrawn_series(const trade::Tables& tables) {
+    std::set<std::string> names;
+    for (const trade::Series& series : tables.series())
+        if (series.withdrawn)
+            names.insert(series.name);
+    return names;
+}
+
 std::vector<store::HouseScrew> listed_screws(const Tool& tool, const trade::Tables& tables) {
+    const std::set<std::string> withdrawn = withdrawn_series(tables);
     std::vector<store::HouseScrew> screws;
     for (const std::string& size : usual_sizes()) {
         for (const trade::Head& head : tables.heads(size)) {
             const bool form = head.form == "socket head cap" || head.form == "fillister";
-            if (!form || !about_the_size(head, tool))
+            if (!form || !about_the_size(head, tool) || withdrawn.count(head.series) > 0)
                 continue;
             const std::string name = size + ' ' + head.form;
             const bool there = std::any_of(screws.begin(), screws.end(),
