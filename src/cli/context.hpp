@@ -40,6 +40,7 @@ class Context {
     [[nodiscard]] const Settings& settings() const { return settings_; }
     [[nodiscard]] std::ostream& out() const { return out_; }
     [[nodiscard]] std::ostream& err() const { return err_; }
+    [[nodiscard]] const Talk& talk() const { return surroundings_.talk; }
     [[nodiscard]] present::Style style() const { return {surroundings_.colour}; }
     [[nodiscard]] bool on_terminal() const { return surroundings_.terminal; }
     [[nodiscard]] std::size_t width() const { return surroundings_.width; }

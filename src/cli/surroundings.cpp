@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <iostream>
 
 #include "error/error.hpp"
 
@@ -31,6 +32,7 @@ Surroundings surroundings_of_process() {
     around.file = variable("COUNTERPART_FILE");
     around.data_home = variable("XDG_DATA_HOME");
     around.home = variable("HOME");
+    around.talk = {&std::cin, &std::cout, isatty(STDIN_FILENO) != 0 && isatty(STDOUT_FILENO) != 0};
     if (isatty(STDOUT_FILENO) == 0)
         return around;
     around.terminal = true;

@@ -6,9 +6,18 @@
 #pragma once
 
 #include <filesystem>
+#include <istream>
+#include <ostream>
 #include <string>
 
 namespace cli {
+
+// For a command that talks with its user while it runs, rather than printing at its end.
+struct Talk {
+    std::istream* in = nullptr;
+    std::ostream* out = nullptr;
+    bool typed = false; // a person at a terminal, on both sides
+};
 
 struct Surroundings {
     std::string file;       // COUNTERPART_FILE
@@ -17,6 +26,7 @@ struct Surroundings {
     bool terminal = false;  // standard output is one
     bool colour = false;    // and nobody asked for it to be plain
     std::size_t width = 80; // columns to print in
+    Talk talk;
 };
 
 [[nodiscard]] Surroundings surroundings_of_process();

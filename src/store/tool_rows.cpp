@@ -55,6 +55,10 @@ std::optional<std::string> kind_of_number(SQLite::Database& database, std::int64
 
 } // namespace
 
+std::int64_t next_number(const File& file) {
+    return integer_from(file.database(), k_next_number);
+}
+
 std::int64_t give_number(Change& change, ToolKind kind, std::int64_t wanted) {
     SQLite::Database& database = change.database();
     const std::int64_t number = wanted != 0 ? wanted : integer_from(database, k_next_number);

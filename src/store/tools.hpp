@@ -19,6 +19,9 @@ namespace store {
 [[nodiscard]] std::optional<trade::Body> body(const File& file, std::int64_t number);
 [[nodiscard]] std::optional<trade::Pilot> pilot(const File& file, std::int64_t number);
 
+// The number that the next tool without one of its own will get.
+[[nodiscard]] std::int64_t next_number(const File& file);
+
 // Adds a record under its own number, or the next one if that is 0; returns the number. One
 // sequence serves bodies and pilots, and a number that was given out stays spent, also when the
 // tool was taken back. `loan` is not written: loans have their own table. Throws error::BadData if

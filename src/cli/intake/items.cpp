@@ -8,10 +8,14 @@
 
 #include "cli/intake/scan.hpp"
 #include "cli/suggest.hpp"
+#include "trade/text.hpp"
 
 namespace cli::intake {
 
 namespace {
+
+constexpr const char* k_see_help = "help shows the words; a note takes any";
+constexpr std::size_t k_shortest_known = 3; // shorter ones are near to everything
 
 // `6 x 3.2 x 4 mm`, as drawings write it: the unit is that of the sizes before it too.
 void spread_unit(std::vector<Size>& sizes) {
@@ -181,8 +185,12 @@ class Reader {
     [[noreturn]] void refuse_word() const {
         const std::string_view rest = scan_.rest();
         const std::string word(rest.substr(0, std::min(rest.find_first_of(" \t,;"), rest.size())));
+        if (trade::folded(word) == "x")
+            throw LineError(scan_.at(), "no size before x: " + word, "for instance 3/4 x 1/2");
         throw LineError(scan_.at(), "not a word of a line: " + word,
-                        did_you_mean(word, word_list(), "help shows the words"));
+                        word.size() < k_shortest_known
+                            ? k_see_help
+                            : did_you_mean(word, word_list(), k_see_help));
     }
 
     Scan scan_;

@@ -115,7 +115,7 @@ class Assembly {
         const Size& size = *said.size;
         const bool metric = size.unit.find("mm") != std::string::npos ||
                             (size.unit.empty() && line_.unit == length::Unit::millimetre);
-        const std::string key = how_key(said.column, size, metric);
+        const std::string key = how_key((line_.pilot ? "loose " : "") + said.column, size, metric);
         std::string how = size.how;
         const auto found = before_.hows.find(key);
         if (how.empty() && found != before_.hows.end()) {
@@ -198,8 +198,17 @@ class Assembly {
             }
     }
 
+    // More than a note, or the state it is in: that says nothing of its kind.
+    [[nodiscard]] bool tells_of_cutter() const {
+        return std::any_of(line_.at.begin(), line_.at.end(), [](const auto& entry) {
+            const std::string& column = entry.first;
+            return !is_around(column) && column != "note" && column != "condition" &&
+                   column != "work" && column != "material" && column != "marking";
+        });
+    }
+
     void finish_body() {
-        if (!line_.pilot && line_.cells.count("kind") == 0)
+        if (!line_.pilot && line_.cells.count("kind") == 0 && tells_of_cutter())
             line_.cells["kind"] = "counterbore";
         const auto marking = line_.cells.find("marking");
         if (marking == line_.cells.end() || marking->second != k_as_cut)

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 
+#include "cli/intake/phrase.hpp"
+
 namespace cli::intake {
 
 namespace {
@@ -77,15 +79,18 @@ class Sayings {
              const Size* size = nullptr) {
         const bool twice = std::any_of(said_.begin(), said_.end(),
                                        [&](const Said& said) { return said.column == column; });
+        if (twice && item.word == nullptr)
+            throw LineError(at, "a size with neither a name nor an x before it: " + cell,
+                            "3/4 x 1/2, or shank 1/2");
         if (twice)
-            throw LineError(at, "said twice: " + column, "say it once");
+            throw LineError(at, "said twice: " + label_of(column), "say it once");
         if (pilot_ ? is_one_of(column, k_only_bodies) : is_one_of(column, k_only_pilots))
-            throw LineError(at,
-                            (pilot_ ? "a loose pilot has none: " : "a body has none: ") + column,
-                            pilot_ ? "a counterbore is said to be one: counterbore 3/4"
-                                   : "a loose pilot begins with that word: pilot 9/64 shank 3/32");
+            throw LineError(
+                at, (pilot_ ? "a loose pilot has none: " : "a body has none: ") + label_of(column),
+                pilot_ ? "a counterbore is said to be one: counterbore 3/4"
+                       : "a loose pilot begins with that word: pilot 9/64 shank 3/32");
         if (item.for_all && (item.word == nullptr || is_one_of(column, k_of_one_tool)))
-            throw LineError(at, "does not hold for all: " + column,
+            throw LineError(at, "does not hold for all: " + label_of(column),
                             "it stands before the word all");
         said_.push_back({column, cell, at, item.for_all, size});
     }
@@ -199,7 +204,11 @@ std::string how_column(std::string_view column, bool pilot) {
 }
 
 bool tells_of_pilot(const std::vector<Item>& items, bool pilots_come) {
-    if (speaks_of(items, k_only_bodies))
+    const bool of_body = std::any_of(items.begin(), items.end(), [](const Item& item) {
+        return item.word != nullptr && item.word->column != "marking" &&
+               is_one_of(item.word->column, k_only_bodies);
+    });
+    if (of_body)
         return false;
     const auto first = std::find_if_not(items.begin(), items.end(), opens_line);
     const bool named = std::any_of(items.begin(), items.end(), [](const Item& item) {

@@ -232,7 +232,18 @@ std::string_view Scan::chunk() const {
     return rest().substr(0, std::min(rest().find_first_of(" \t;"), rest().size()));
 }
 
+std::string Scan::take_quoted() {
+    const std::size_t end = rest().find('"', 1);
+    if (end == std::string_view::npos)
+        throw LineError(at_, "a quote that does not end", "put \" behind the last word");
+    std::string text(trade::trimmed(rest().substr(1, end - 1)));
+    go(end + 1);
+    return text;
+}
+
 std::string Scan::take_phrase() {
+    if (here() == '"')
+        return take_quoted();
     std::string phrase;
     while (true) {
         const std::size_t before = at_;

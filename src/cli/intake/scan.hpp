@@ -37,7 +37,8 @@ class Scan {
     // To a semicolon or the end, without blanks around it.
     std::string take_text();
     // A place or the name of a set: the words to the next one that a line knows; what follows a
-    // comma still belongs to it.
+    // comma still belongs to it, and quotes hold any words. Throws LineError for a quote that does
+    // not end.
     std::string take_phrase();
 
   private:
@@ -48,6 +49,7 @@ class Scan {
     std::string take_unit();
     std::string take_limits();
     std::string take_gauge_end();
+    std::string take_quoted();
     bool take_fraction(std::string& text);
     std::string_view chunk() const;
 

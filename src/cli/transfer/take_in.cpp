@@ -95,9 +95,8 @@ std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Dest
         to.mistakes.add(row, problems);
         if (!problems.empty())
             continue;
-        done(row, "number", number_cell(pilot.number), to, [&, &added = pilot] {
-            numbers.push_back(record::add_tool(to.change, added));
-        });
+        done(row, "number", number_cell(pilot.number), to,
+             [&, &added = pilot] { numbers.push_back(record::add_tool(to.change, added)); });
     }
     std::sort(numbers.begin(), numbers.end());
     return numbers;

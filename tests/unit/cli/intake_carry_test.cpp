@@ -71,6 +71,7 @@ TEST_CASE("a size written alike was known alike") {
     // Neither from another dimension nor from one that was written otherwise.
     CHECK(cell(last({"1/2 mark", ".500"}), "cut_how") == "-");
     CHECK(cell(last({"1/2 mark", "9/16 bore 3/16"}), "bore_how") == "-");
+    CHECK(cell(last({"pilot 1/2 cal", "9/16 x 1/2"}), "pilot_how") == "-");
     CHECK(cell(last({".5002 mic", ".500"}), "cut_how") == "-");
     CHECK(cell(last({".5002 mic", ".5002 +-.0001"}), "cut_how") == "-");
     CHECK(cell(last({"6 mm mark", "5.98 mm"}), "cut_how") == "-");

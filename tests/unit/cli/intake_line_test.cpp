@@ -124,6 +124,13 @@ TEST_CASE("a photo or a note is enough") {
           "note=photo 7.jpg; odd teeth; pilot lost|pilot_kind=removable");
 }
 
+TEST_CASE("a kind is only meant where something of the tool is said") {
+    CHECK(read_line("3/4", {}).cells.at("kind") == "counterbore");
+    CHECK(read_line("flutes 3", {}).cells.at("kind") == "counterbore");
+    CHECK(read_line("photo 7.jpg", {}).cells.count("kind") == 0);
+    CHECK(read_line("rough; m 12", {}).cells.count("kind") == 0);
+}
+
 TEST_CASE("a how word tells of the sizes before it, back to the last one") {
     CHECK(cells("1/2 mark x .3267 mic") ==
           "cut_dia=1/2|cut_how=mark|pilot_dia=.3267|pilot_how=micrometer|pilot_kind=integral");
@@ -171,8 +178,10 @@ TEST_CASE("what cannot be understood says where") {
     const std::vector<Case> cases{
         {"3/4 x 1/2 shnk 1/2", "10: not a word of a line: shnk"},
         {"3/4 x", "5: no size after x"},
+        {"x 1/2", "0: no size before x: x"},
+        {"pilot 9/64 marked 3", "11: a loose pilot has none: marked"},
         {"3/4 x dull", "6: no size after x"},
-        {"3/4 1/2", "4: said twice: cut_dia"},
+        {"3/4 1/2", "4: a size with neither a name nor an x before it: 1/2"},
         {"3/4x1/2x3/8x1", "12: one size too many: 1"},
         {"3/4 shank", "9: a size should follow: shank"},
         {"3/4 flutes many", "11: a whole number should follow: flutes"},
@@ -184,10 +193,10 @@ TEST_CASE("what cannot be understood says where") {
         {".5935 +-", "8: no limit after +-"},
         {"go .1250", "8: go without no-go"},
         {"3/4 dull fair", "9: said twice: condition"},
-        {"counterbore 3/4 flat .100", "21: a body has none: flat_at"},
+        {"counterbore 3/4 flat .100", "21: a body has none: flat at"},
         {"set school", "0: nothing about a tool in this line"},
         {"set school place B4 all hss", "0: nothing about a tool in this line"},
-        {"dull all 1/2", "9: does not hold for all: cut_dia"},
+        {"dull all 1/2", "9: does not hold for all: cut"},
         {"3/4 all note odd", "8: does not hold for all: note"},
         {"3/4 marked; all number 7", "16: does not hold for all: number"},
         {"fair marked", "5: marked with a size that is not known: marked"},
