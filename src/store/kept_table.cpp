@@ -21,6 +21,11 @@ SELECT name FROM pragma_table_xinfo(?1) ORDER BY cid)";
 constexpr auto k_key = R"(
 SELECT name FROM pragma_table_xinfo(?1) WHERE pk > 0 ORDER BY pk)";
 
+constexpr auto k_may_be_left_out = R"(
+SELECT "from" FROM pragma_foreign_key_list(?1)
+WHERE "from" IN (SELECT name FROM pragma_table_xinfo(?1) WHERE pk = 0 AND "notnull" = 0)
+ORDER BY seq)";
+
 std::vector<std::string> names(SQLite::Database& database, const char* sql,
                                const std::string& table) {
     Query query(database, sql);
@@ -37,6 +42,14 @@ const std::vector<std::string>& kept_tables() {
     static const std::vector<std::string> k_names = {
         "body", "pilot", "work", "trial", "own_screw", "house", "practice", "machine", "stock"};
     return k_names;
+}
+
+std::vector<std::string> kept_tables_of(SQLite::Database& database) {
+    std::vector<std::string> there;
+    for (const std::string& name : kept_tables())
+        if (!names(database, k_columns, name).empty())
+            there.push_back(name);
+    return there;
 }
 
 KeptTable::KeptTable(SQLite::Database& database, const std::string& name)
@@ -69,10 +82,30 @@ std::optional<std::string> KeptTable::row(const std::string& key) const {
     return query.step() ? std::optional(query.text()) : std::nullopt;
 }
 
+void KeptTable::each(const See& see, std::string_view order) const {
+    Query query(database_, fmt::format("SELECT counterpart_key({0}), {1} FROM {2} ORDER BY {3}{4}",
+                                       fmt::join(key_, ", "), row_as_json(), name_,
+                                       fmt::join(key_, fmt::format("{}, ", order)), order));
+    while (query.step()) {
+        const std::string key = query.text();
+        see(key, query.text());
+    }
+}
+
 void KeptTable::insert(const std::string& row) const {
+    insert(row, {});
+}
+
+void KeptTable::insert_alone(const std::string& row) const {
+    insert(row, names(database_, k_may_be_left_out, name_));
+}
+
+void KeptTable::insert(const std::string& row, const std::vector<std::string>& left_out) const {
     std::vector<std::string> values;
     for (const auto& column : columns_)
-        values.push_back(fmt::format("?1 ->> '{}'", column));
+        values.push_back(std::find(left_out.begin(), left_out.end(), column) == left_out.end()
+                             ? fmt::format("?1 ->> '{}'", column)
+                             : "NULL");
     Query(database_, fmt::format("INSERT INTO {} ({}) VALUES ({})", name_,
                                  fmt::join(columns_, ", "), fmt::join(values, ", ")))
         .put(row)

@@ -9,6 +9,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -19,6 +20,9 @@ namespace store {
 // Their names, in an order in which rows can be put in.
 [[nodiscard]] const std::vector<std::string>& kept_tables();
 
+// Those of them that this file has: an older one lacks the newer.
+[[nodiscard]] std::vector<std::string> kept_tables_of(SQLite::Database& database);
+
 class KeptTable {
   public:
     // Throws error::DamagedFile if the history may not name this table.
@@ -27,7 +31,14 @@ class KeptTable {
     // The row as the triggers write it; empty if there is none. `key` is a JSON array.
     [[nodiscard]] std::optional<std::string> row(const std::string& key) const;
 
+    // Shows every row with its key, as the triggers write them, by key.
+    using See = std::function<void(const std::string& key, const std::string& row)>;
+    void each(const See& see) const { each(see, ""); }
+    void each_backwards(const See& see) const { each(see, " DESC"); }
+
     void insert(const std::string& row) const;
+    // The same, but pointing at no other row where it need not.
+    void insert_alone(const std::string& row) const;
     void update(const std::string& key, const std::string& row) const;
     void erase(const std::string& key) const;
 
@@ -35,10 +46,13 @@ class KeptTable {
     void write_snapshot() const;
 
   private:
+    void each(const See& see, std::string_view order) const;
     [[nodiscard]] std::string row_as_json() const;
     [[nodiscard]] std::string where_key(std::string_view parameter) const;
 
     SQLite::Database& database_;
+    void insert(const std::string& row, const std::vector<std::string>& left_out) const;
+
     std::string name_;
     std::vector<std::string> columns_; // as declared
     std::vector<std::string> key_;     // primary key, in its order

@@ -3,19 +3,20 @@
 
 #include "store/migrate.hpp"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 
 #include <string>
 
 #include "error/error.hpp"
+#include "store/check.hpp"
+#include "store/copy.hpp"
+#include "store/in_place.hpp"
 #include "store/kept_table.hpp"
 #include "store/new_file.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
 #include "store/transaction.hpp"
-#include "store/translate.hpp"
 
 namespace store {
 
@@ -79,43 +80,12 @@ void migrate(SQLite::Database& database, Session& session, const std::vector<Mig
     transaction.commit();
 }
 
-namespace {
-
-// Throws error::InputOutput unless the copy is whole and as long as its original.
-void look_over(SQLite::Database& original, const std::filesystem::path& copy_path) {
-    SQLite::Database copy(copy_path.string(), SQLite::OPEN_READONLY);
-    Query whole(copy, "PRAGMA integrity_check(1)");
-    const bool good = whole.step() && whole.text() == "ok";
-    if (!good ||
-        integer_from(copy, "PRAGMA page_count") != integer_from(original, "PRAGMA page_count"))
-        throw error::InputOutput("the copy of the catalogue is not good: " + copy_path.string(),
-                                 "see that the disk is whole and has room");
-}
-
-void copy_to(SQLite::Database& original, const std::filesystem::path& copy_path) {
-    try {
-        SQLite::Database copy(copy_path.string(), SQLite::OPEN_READWRITE);
-        execute(copy, "PRAGMA synchronous = EXTRA");
-        SQLite::Backup backup(copy, original);
-        backup.executeStep(-1);
-    } catch (const SQLite::Exception& exception) {
-        throw_translated(exception, copy_path.string());
-    }
-    look_over(original, copy_path);
-}
-
-} // namespace
-
 std::filesystem::path back_up_beside(SQLite::Database& database,
                                      const std::filesystem::path& path) {
-    NewFile file(path);
-    copy_to(database, file.path());
-    const std::string stem =
-        fmt::format("{}.version-{}", path.string(), integer_from(database, "PRAGMA user_version"));
-    std::filesystem::path wanted = stem;
-    for (int i = 2; !file.move_to(wanted); ++i)
-        wanted = fmt::format("{}.{}", stem, i);
-    return wanted;
+    NewFile file(path, permissions_of(path));
+    copy_database(database, file.path());
+    return move_beside(file, fmt::format("{}.version-{}", path.string(),
+                                         integer_from(database, "PRAGMA user_version")));
 }
 
 void bring_up_to_date(SQLite::Database& database, Session& session,
@@ -123,6 +93,7 @@ void bring_up_to_date(SQLite::Database& database, Session& session,
     const auto version = static_cast<std::size_t>(integer_from(database, "PRAGMA user_version"));
     if (version >= steps.size())
         return;
+    refuse_damaged(database, path.string()); // the snapshot would hide it
     back_up_beside(database, path);
     migrate(database, session, steps);
 }

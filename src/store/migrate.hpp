@@ -24,11 +24,12 @@ struct Session;
 // table's triggers, and makes them anew: the snapshot says what became of the rows.
 void migrate(SQLite::Database& database, Session& session, const std::vector<Migration>& steps);
 
-// Copies the database beside itself by SQLite's backup before a migration and looks the copy
-// over; returns its path: `catalogue.db.version-1`, or `.version-1.2` and so on if there is one.
+// Copies the database beside itself by SQLite's backup before a migration and compares the
+// copy; returns its path: `catalogue.db.version-1`, or `.version-1.2` and so on if there is one.
 std::filesystem::path back_up_beside(SQLite::Database& database, const std::filesystem::path& path);
 
-// Backs up and migrates a file that lacks steps; does nothing to one that has them all.
+// Checks, backs up and migrates a file that lacks steps; does nothing to one that has them all.
+// Throws error::DamagedFile for one that is not whole: `recover` reads it as it is.
 void bring_up_to_date(SQLite::Database& database, Session& session,
                       const std::filesystem::path& path, const std::vector<Migration>& steps);
 

@@ -55,17 +55,17 @@ int rename_without_overwriting(const fs::path& from, const fs::path& to) {
 
 } // namespace
 
-NewFile::NewFile(const fs::path& wanted) {
+NewFile::NewFile(const fs::path& wanted, fs::perms widest) {
     const fs::path folder = folder_of(wanted);
     std::string name = folder / ("." + wanted.filename().string() + ".XXXXXX");
     const int handle = ::mkostemp(name.data(), O_CLOEXEC);
     if (handle < 0)
         throw_system("no file can be made here", folder);
-    path_ = name;
+    path_ = hidden_ = name;
     // mkostemp shuts others out; a new file is as open as the user's others.
     const mode_t mask = ::umask(0);
     ::umask(mask);
-    const int result = ::fchmod(handle, 0666 & ~mask);
+    const int result = ::fchmod(handle, 0666 & ~mask & static_cast<mode_t>(widest));
     ::close(handle);
     if (result != 0)
         throw_system("no file can be made here", folder);
@@ -75,7 +75,7 @@ NewFile::~NewFile() {
     std::error_code ignored;
     if (!moved_)
         fs::remove(path_, ignored);
-    fs::remove(path_.string() + "-journal", ignored);
+    fs::remove(hidden_.string() + "-journal", ignored);
 }
 
 bool NewFile::move_to(const fs::path& wanted) {
@@ -84,9 +84,17 @@ bool NewFile::move_to(const fs::path& wanted) {
             return false;
         throw_system("the file cannot be named", wanted);
     }
+    path_ = wanted; // taken away again if the disk does not know of it
+    sync_folder(folder_of(wanted));
+    moved_ = true;
+    return true;
+}
+
+void NewFile::replace(const fs::path& wanted) {
+    if (::rename(path_.c_str(), wanted.c_str()) != 0)
+        throw_system("the file cannot be named", wanted);
     moved_ = true;
     sync_folder(folder_of(wanted));
-    return true;
 }
 
 } // namespace store

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// Files that appear whole under their name or not at all, and never over another.
+// Files that appear whole under their name or not at all.
 #pragma once
 
 #include <filesystem>
@@ -12,20 +12,28 @@ namespace store {
 // moved into place.
 class NewFile {
   public:
-    // Throws error::InputOutput if the folder is missing or may not be written.
-    explicit NewFile(const std::filesystem::path& wanted);
+    // Open to others as the user's new files are, and no wider than `widest`. Throws
+    // error::InputOutput if the folder is missing or may not be written.
+    explicit NewFile(const std::filesystem::path& wanted,
+                     std::filesystem::perms widest = std::filesystem::perms::all);
     ~NewFile();
     NewFile(const NewFile&) = delete;
     NewFile& operator=(const NewFile&) = delete;
 
     // Empty until it is written.
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+    // Where it was written.
+    [[nodiscard]] const std::filesystem::path& hidden() const { return hidden_; }
 
     // Gives it the name `wanted`; false if something has that name. The file must be closed and on
     // the disk; its folder is synced. Throws error::InputOutput.
     [[nodiscard]] bool move_to(const std::filesystem::path& wanted);
 
+    // The same, in the place of what has the name.
+    void replace(const std::filesystem::path& wanted);
+
   private:
+    std::filesystem::path hidden_;
     std::filesystem::path path_;
     bool moved_ = false;
 };

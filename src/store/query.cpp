@@ -45,6 +45,21 @@ Query& Query::put(std::string_view text) {
     return *this;
 }
 
+Query& Query::put_as_is(const std::string& text) {
+    statement_.bind(++parameter_, text);
+    return *this;
+}
+
+Query& Query::put_value(Query& from) {
+    if (from.is_null()) {
+        from.skip(1);
+        return put_null();
+    }
+    if (from.statement_.getColumn(from.column_).isInteger())
+        return put(from.integer());
+    return put(from.text());
+}
+
 Query& Query::put_null() {
     statement_.bind(++parameter_);
     return *this;

@@ -25,6 +25,10 @@ class Query {
     Query& put(const std::string& text) { return put(std::string_view(text)); }
     Query& put(const char* text) { return put(std::string_view(text)); }
     Query& put_null();
+    // Text out of the file itself, which may be damaged.
+    Query& put_as_is(const std::string& text);
+    // The next column of another query's row, whatever it is.
+    Query& put_value(Query& from);
     template <class Value>
     Query& put(const std::optional<Value>& value) {
         return value ? put(*value) : put_null();
@@ -42,6 +46,7 @@ class Query {
     std::string text();
     std::optional<std::int64_t> maybe_integer();
     std::optional<std::string> maybe_text();
+    [[nodiscard]] int columns() const { return statement_.getColumnCount(); }
     void skip(int columns) { column_ += columns; }
 
   private:

@@ -3,6 +3,10 @@
 
 #include "store/transaction.hpp"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <sqlite3.h>
+
+#include "error/error.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
 
@@ -31,8 +35,28 @@ WriteTransaction::~WriteTransaction() {
 }
 
 void WriteTransaction::commit() {
-    execute(database_, "COMMIT");
+    try {
+        execute(database_, "COMMIT");
+    } catch (const error::InputOutput& problem) {
+        // The journal is gone, so the change is made; but the disk did not confirm that it is gone.
+        if (sqlite3_extended_errcode(database_.getHandle()) == SQLITE_IOERR_DIR_FSYNC)
+            throw error::InputOutput(
+                "the change may have been made, the system could not say: " +
+                    database_.getFilename(),
+                "see `counterpart history`, and that the disk is whole and connected");
+        throw;
+    }
     committed_ = true;
+}
+
+ReadTransaction::ReadTransaction(SQLite::Database& database) : database_(database) {
+    execute(database_, "BEGIN");
+    // The lock comes with the first reading.
+    (void)integer_from(database_, "SELECT count(*) FROM sqlite_schema");
+}
+
+ReadTransaction::~ReadTransaction() {
+    database_.tryExec("ROLLBACK");
 }
 
 OpenGroup::OpenGroup(SQLite::Database& database, Session& session)

@@ -31,6 +31,19 @@ class WriteTransaction {
     bool committed_ = false;
 };
 
+// Everything that is read while it lives is of one moment, and nobody's change is written
+// meanwhile. Throws error::Busy.
+class ReadTransaction {
+  public:
+    explicit ReadTransaction(SQLite::Database& database);
+    ~ReadTransaction();
+    ReadTransaction(const ReadTransaction&) = delete;
+    ReadTransaction& operator=(const ReadTransaction&) = delete;
+
+  private:
+    SQLite::Database& database_;
+};
+
 struct GroupWords {
     std::string words;                  // what the user asked for
     std::optional<std::int64_t> undoes; // the group taken back

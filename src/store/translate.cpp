@@ -38,6 +38,8 @@ std::string constraint_name(const std::string& message) {
 } // namespace
 
 void throw_translated(int extended_code, const std::string& message, const std::string& path) {
+    if (extended_code == SQLITE_READONLY_DBMOVED)
+        throw error::Busy("another catalogue was put in its place meanwhile: " + path, "try again");
     switch (extended_code & 0xFF) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:

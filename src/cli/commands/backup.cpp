@@ -1,0 +1,54 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `backup`: a copy of the catalogue that has been compared and checked.
+#include "store/backup.hpp"
+
+#include "cli/command.hpp"
+#include "present/text.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Options {
+    std::string file;
+    std::size_t keep = 0;
+    bool force = false;
+};
+
+store::BackedUp back_up(const Options& options, const Context& context) {
+    std::error_code ignored;
+    const bool dated = options.file.empty() || fs::is_directory(options.file, ignored);
+    if (dated)
+        return store::back_up_dated(context.path(), options.file, options.keep);
+    if (options.keep > 0)
+        throw error::UsageError("--keep counts dated copies: " + options.file,
+                                "leave FILE out, or name a folder");
+    return store::back_up(context.path(), options.file, options.force);
+}
+
+error::ExitCode run(const Options& options, Context& context) {
+    const store::BackedUp made = back_up(options, context);
+    context.out() << "Backed up to " << present::safe(made.path.string()) << ": " << made.rows
+                  << (made.rows == 1 ? " row" : " rows") << ", compared and checked.\n";
+    for (const fs::path& dropped : made.dropped)
+        context.out() << "Taken away: " << present::safe(dropped.string()) << '\n';
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_backup(CLI::App& app, Plan& plan) {
+    Options& options = chosen<Options>(app, plan, run);
+    app.add_option("FILE", options.file,
+                   "the copy; a folder, or nothing: a dated copy there, or beside the catalogue");
+    app.add_option("--keep", options.keep, "keep the newest N dated copies, take older ones away")
+        ->type_name("N")
+        ->check(CLI::Range(1, 100000));
+    app.add_flag("--force", options.force, "replace FILE if it is there");
+}
+
+} // namespace cli::commands

@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// `recover`: a new catalogue from what is left of a damaged one.
+#include "store/recover.hpp"
+
+#include <algorithm>
+
+#include "cli/command.hpp"
+#include "cli/finding.hpp"
+#include "present/text.hpp"
+
+namespace cli::commands {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Options {
+    std::string output;
+    bool in_place = false;
+};
+
+fs::path target(const Options& options, const Context& context) {
+    if (options.in_place)
+        return context.path();
+    if (!options.output.empty())
+        return options.output;
+    return context.path().string() + ".recovered";
+}
+
+void print(const std::string& title, const std::vector<store::Finding>& findings,
+           const Context& context) {
+    if (!findings.empty())
+        context.out() << title << '\n';
+    for (const store::Finding& finding : findings)
+        context.out() << "    " << present::safe(line_of(finding)) << '\n';
+}
+
+void print_lost(const store::Recovered& recovered, const Context& context) {
+    if (!recovered.lost.empty())
+        context.out() << "Could not be saved:\n";
+    constexpr std::size_t k_most_shown = 100;
+    for (std::size_t i = 0; i < std::min(recovered.lost.size(), k_most_shown); ++i)
+        context.out() << "    " << present::safe(recovered.lost[i]) << '\n';
+    if (recovered.lost.size() > k_most_shown)
+        context.out() << "    and " << recovered.lost.size() - k_most_shown << " more\n";
+}
+
+error::ExitCode run(const Options& options, Context& context) {
+    const store::Recovered recovered = store::recover(context.path(), target(options, context));
+    print("Mended from the history (as it is there -> as the table had it):", recovered.mended,
+          context);
+    print("Kept, but look it over (as in the history -> as in the table):", recovered.doubtful,
+          context);
+    print_lost(recovered, context);
+    context.out() << "Recovered to " << present::safe(recovered.path.string()) << ": "
+                  << recovered.rows << (recovered.rows == 1 ? " row" : " rows") << ", checked.\n";
+    if (!recovered.history_whole)
+        context.out() << "The history goes on from here; undo does not go back further.\n";
+    if (!recovered.saved.empty())
+        context.out() << "The damaged file: " << present::safe(recovered.saved.string()) << '\n';
+    return error::ExitCode::done;
+}
+
+} // namespace
+
+void declare_recover(CLI::App& app, Plan& plan) {
+    Options& options = chosen<Options>(app, plan, run);
+    auto* output = app.add_option("-o,--output", options.output,
+                                  "the new catalogue; else the catalogue's name and .recovered")
+                       ->type_name("FILE");
+    app.add_flag("--in-place", options.in_place,
+                 "put it in the place of the damaged one, which is saved beside it")
+        ->excludes(output);
+}
+
+} // namespace cli::commands

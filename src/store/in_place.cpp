@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "store/in_place.hpp"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <optional>
+
+#include "error/error.hpp"
+#include "store/connection.hpp"
+#include "store/copy.hpp"
+#include "store/file.hpp"
+#include "store/new_file.hpp"
+#include "store/query.hpp"
+
+namespace store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+fs::path journal_of(const fs::path& path) {
+    return path.string() + "-journal";
+}
+
+void copy_one(const fs::path& from, const fs::path& to) {
+    std::error_code code;
+    fs::copy_file(from, to, fs::copy_options::overwrite_existing, code);
+    const int handle = code ? -1 : ::open(to.c_str(), O_RDWR | O_CLOEXEC);
+    const bool on_disk = handle >= 0 && ::fsync(handle) == 0;
+    if (handle >= 0)
+        ::close(handle);
+    if (!on_disk)
+        throw error::InputOutput("the file cannot be copied: " + from.string(),
+                                 code ? code.message() : "see that the disk is whole and has room");
+}
+
+// The catalogue with everybody else shut out, its last change whole or taken back. Empty if SQLite
+// cannot open it: then nobody else can either.
+std::optional<Connection> lock(const fs::path& path) {
+    try {
+        Connection connection = connect(path, Access::write, k_busy_timeout);
+        execute(*connection.database, "PRAGMA locking_mode = EXCLUSIVE");
+        execute(*connection.database, "BEGIN EXCLUSIVE; COMMIT");
+        return connection;
+    } catch (const error::DamagedFile&) {
+        return std::nullopt;
+    }
+}
+
+void save(const std::optional<Connection>& locked, const fs::path& path, const fs::path& to) {
+    if (!locked)
+        return copy_bytes(path, to);
+    try {
+        copy_database(*locked->database, to);
+    } catch (const error::DamagedFile&) {
+        copy_bytes(path, to);
+    }
+}
+
+// A journal left there would be played back into the new file.
+void drop_journal(const fs::path& path) {
+    std::error_code code;
+    fs::remove(journal_of(path), code);
+    if (code)
+        throw error::InputOutput("the journal beside the catalogue cannot be taken away: " +
+                                     journal_of(path).string(),
+                                 code.message());
+}
+
+} // namespace
+
+fs::path real_path(const fs::path& path) {
+    std::error_code code;
+    const fs::path real = fs::is_symlink(path, code) ? fs::canonical(path, code) : path;
+    return code ? path : real;
+}
+
+fs::path move_beside(NewFile& file, const fs::path& wanted) {
+    fs::path name = wanted;
+    for (int i = 2; !file.move_to(name); ++i)
+        name = fmt::format("{}.{}", wanted.string(), i);
+    return name;
+}
+
+void copy_bytes(const fs::path& from, const fs::path& to) {
+    copy_one(from, to);
+    if (std::error_code code; fs::exists(journal_of(from), code))
+        copy_one(journal_of(from), journal_of(to));
+}
+
+fs::path put_in_place(NewFile& file, const fs::path& path, const std::string& word) {
+    std::error_code code;
+    const fs::path target = real_path(path);
+    if (!fs::exists(target, code)) {
+        if (!file.move_to(target))
+            throw error::Busy("a catalogue has come to be there: " + path.string(), "try again");
+        return {};
+    }
+    const std::optional<Connection> locked = lock(target);
+    NewFile old(target, permissions_of(target));
+    save(locked, target, old.path());
+    const bool with_journal = fs::exists(journal_of(old.path()), code);
+    const fs::path saved = move_beside(old, target.string() + word + date_for_a_name());
+    if (with_journal)
+        fs::rename(journal_of(old.hidden()), journal_of(saved));
+    drop_journal(target);
+    file.replace(target);
+    return saved;
+}
+
+} // namespace store

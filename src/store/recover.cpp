@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "store/recover.hpp"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include "error/error.hpp"
+#include "store/connection.hpp"
+#include "store/copy.hpp"
+#include "store/in_place.hpp"
+#include "store/new_file.hpp"
+#include "store/rebuild.hpp"
+#include "store/refuse.hpp"
+
+namespace store {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// Of one moment, if SQLite can see to that; byte for byte if it cannot.
+void copy_to_work_on(const fs::path& path, const fs::path& to) {
+    try {
+        const Connection connection = connect(path, Access::read, k_busy_timeout);
+        copy_database(*connection.database, to);
+    } catch (const error::DamagedFile&) {
+        copy_bytes(path, to);
+    } catch (const error::InputOutput&) {
+        copy_bytes(path, to); // a change cut short, which only the copy may take back
+    }
+}
+
+[[noreturn]] void throw_already_there(const fs::path& to) {
+    throw error::InputOutput("already there: " + to.string(), "name another file with -o FILE");
+}
+
+} // namespace
+
+Recovered recover(const fs::path& path, const fs::path& to) {
+    refuse_path(path, Access::read);
+    const bool in_place = to == path;
+    std::error_code code;
+    if (!in_place && fs::exists(fs::symlink_status(to, code)))
+        throw_already_there(to);
+    NewFile work(real_path(path), permissions_of(path));
+    copy_to_work_on(path, work.path());
+    NewFile draft(in_place ? real_path(path) : to, permissions_of(path));
+    Recovered recovered = rebuild(work.path(), draft.path(), path);
+    {
+        const Connection connection = connect(draft.path(), Access::read, k_busy_timeout);
+        recovered.rows = refuse_damaged(*connection.database, draft.path().string()).rows;
+    }
+    recovered.path = to;
+    if (in_place)
+        recovered.saved = put_in_place(draft, path, ".damaged-");
+    else if (!draft.move_to(to))
+        throw_already_there(to);
+    return recovered;
+}
+
+} // namespace store
