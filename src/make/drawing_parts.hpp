@@ -4,11 +4,15 @@
 // The parts that a drawing is laid out from, top to bottom.
 #pragma once
 
+#include "drawing/scale.hpp"
+#include "drawing/sketch.hpp"
 #include "make/notes.hpp"
 #include "make/proportions.hpp"
-#include "make/sketch.hpp"
 
 namespace make {
+
+// What is drawn with is spoken of all through.
+using namespace drawing;
 
 // All that the parts need to know.
 struct Subject {

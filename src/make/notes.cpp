@@ -12,6 +12,8 @@
 
 namespace make {
 
+using drawing::limits_text;
+
 namespace {
 
 std::string capitalized(std::string text) {

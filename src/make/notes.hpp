@@ -5,9 +5,13 @@
 // note that says how it is taken from the body.
 #pragma once
 
-#include "make/lettering.hpp"
+#include "drawing/lettering.hpp"
+#include "make/spec.hpp"
 
 namespace make {
+
+using drawing::Lettering;
+using drawing::Stack;
 
 class Notes {
   public:

@@ -4,10 +4,9 @@
 #include "make/proportions.hpp"
 
 #include <algorithm>
-#include <array>
 
+#include "length/grid.hpp"
 #include "length/print.hpp"
-#include "make/grid.hpp"
 #include "make/spec_dimensions.hpp"
 
 namespace make {
@@ -72,22 +71,6 @@ Proportions proportions_of(const Piece& piece, const Spec& spec) {
     if (piece.kind == PieceKind::turn_down && piece.owned && piece.owned->pilot_dia)
         p.nose_dia_now = middle_mm(piece.owned->pilot_dia->range);
     return p;
-}
-
-Scale fitting_scale(double length, double most_length, double dia, double most_dia) {
-    static constexpr std::array<std::pair<double, const char*>, 9> k_scales{{{20, "20:1"},
-                                                                             {10, "10:1"},
-                                                                             {5, "5:1"},
-                                                                             {4, "4:1"},
-                                                                             {2, "2:1"},
-                                                                             {1, "1:1"},
-                                                                             {0.5, "1:2"},
-                                                                             {0.2, "1:5"},
-                                                                             {0.1, "1:10"}}};
-    for (const auto& [factor, name] : k_scales)
-        if (length * factor <= most_length && dia * factor <= most_dia)
-            return {factor, name};
-    return {k_scales.back().first, k_scales.back().second};
 }
 
 } // namespace make

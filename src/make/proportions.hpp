@@ -2,13 +2,10 @@
 // SPDX-License-Identifier: MIT
 
 // The sizes that a piece is drawn at, in millimetres: the middle of its limits, and for what is to
-// suit the size that it usually has. Also the scales of a drawing.
+// suit the size that it usually has.
 #pragma once
 
-#include <string>
-#include <vector>
-
-#include "make/drawing.hpp"
+#include "make/spec.hpp"
 
 namespace make {
 
@@ -34,12 +31,5 @@ struct Proportions {
 };
 
 [[nodiscard]] Proportions proportions_of(const Piece& piece, const Spec& spec);
-
-// Paper over piece: `5:1` is 5. Of the usual scales the largest at which the piece fits.
-struct Scale {
-    double factor = 1;
-    std::string name;
-};
-[[nodiscard]] Scale fitting_scale(double length, double most_length, double dia, double most_dia);
 
 } // namespace make

@@ -3,7 +3,7 @@
 
 #include "make/spec.hpp"
 
-#include "make/grid.hpp"
+#include "length/grid.hpp"
 #include "make/spec_dimensions.hpp"
 #include "make/spec_words.hpp"
 #include "make/stock.hpp"

@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-#include "make/grid.hpp"
+#include "length/grid.hpp"
 #include "match/say.hpp"
 
 namespace make {

@@ -5,7 +5,7 @@
 // measured from there: the screw's axis is at shank length less its distance from the mouth.
 #include <algorithm>
 
-#include "make/grid.hpp"
+#include "length/grid.hpp"
 #include "make/spec_dimensions.hpp"
 #include "trade/size.hpp"
 

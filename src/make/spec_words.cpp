@@ -7,14 +7,15 @@
 
 #include <algorithm>
 
-#include "make/grid.hpp"
-#include "make/lettering.hpp"
+#include "drawing/lettering.hpp"
+#include "length/grid.hpp"
 #include "make/spec_dimensions.hpp"
 #include "match/say.hpp"
 #include "trade/text.hpp"
 
 namespace make {
 
+using drawing::limits_text;
 using length::Length;
 using length::Range;
 using match::say;

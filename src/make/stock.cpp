@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <map>
 
-#include "make/grid.hpp"
+#include "length/grid.hpp"
 
 namespace make {
 

@@ -16,8 +16,8 @@
 
 namespace present {
 
-using make::Pen;
-using make::Point;
+using drawing::Pen;
+using drawing::Point;
 
 namespace {
 
@@ -59,7 +59,7 @@ bool same(Point a, Point b) {
 
 // Lines that follow on each other are drawn in one go, so that corners are joined and dashes run
 // on.
-std::string path_of(const make::Drawing& drawing, Pen pen) {
+std::string path_of(const drawing::Drawing& drawing, Pen pen) {
     std::string path;
     Point last{-1, -1};
     for (const auto& line : drawing.lines) {
@@ -82,7 +82,7 @@ std::string path_of(const make::Drawing& drawing, Pen pen) {
     return path;
 }
 
-std::string strokes(const make::Drawing& drawing) {
+std::string strokes(const drawing::Drawing& drawing) {
     std::string svg;
     for (const auto& stroke : k_strokes) {
         const auto path = path_of(drawing, stroke.pen);
@@ -98,11 +98,11 @@ std::string strokes(const make::Drawing& drawing) {
     return svg;
 }
 
-std::string arrows(const make::Drawing& drawing) {
+std::string arrows(const drawing::Drawing& drawing) {
     std::string path;
     const double spread =
-        std::atan2(make::k_arrow_width / 2, make::k_arrow_length) * 180 / std::numbers::pi;
-    const double side = std::hypot(make::k_arrow_width / 2, make::k_arrow_length);
+        std::atan2(drawing::k_arrow_width / 2, drawing::k_arrow_length) * 180 / std::numbers::pi;
+    const double side = std::hypot(drawing::k_arrow_width / 2, drawing::k_arrow_length);
     for (const auto& arrow : drawing.arrows) {
         const double back = arrow.direction + 180;
         path += fmt::format("M{}L{}L{}z", at(arrow.tip), at(on(arrow.tip, side, back - spread)),
@@ -111,10 +111,10 @@ std::string arrows(const make::Drawing& drawing) {
     return path.empty() ? path : fmt::format("<path d=\"{}\" fill=\"#000\"/>\n", path);
 }
 
-std::string text_element(const make::Text& text) {
+std::string text_element(const drawing::Text& text) {
     std::string_view anchor = "start";
-    if (text.anchor != make::Anchor::start)
-        anchor = text.anchor == make::Anchor::middle ? "middle" : "end";
+    if (text.anchor != drawing::Anchor::start)
+        anchor = text.anchor == drawing::Anchor::middle ? "middle" : "end";
     return fmt::format("<text x=\"{}\" y=\"{}\" font-size=\"{}\" text-anchor=\"{}\"{}>{}</text>\n",
                        number(text.at.x), number(text.at.y), number(text.size), anchor,
                        text.strong ? " font-weight=\"bold\"" : "", xml_text(text.words));
@@ -122,7 +122,7 @@ std::string text_element(const make::Text& text) {
 
 } // namespace
 
-std::string svg_element(const make::Drawing& drawing) {
+std::string svg_element(const drawing::Drawing& drawing) {
     std::string svg = fmt::format(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"{0}mm\" "
         "height=\"{1}mm\" viewBox=\"0 0 {0} {1}\" font-family=\"Arial, Helvetica, sans-serif\">\n"
@@ -135,7 +135,7 @@ std::string svg_element(const make::Drawing& drawing) {
     return svg + "</svg>\n";
 }
 
-std::string svg_file(const make::Drawing& drawing) {
+std::string svg_file(const drawing::Drawing& drawing) {
     return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg_element(drawing);
 }
 

@@ -11,9 +11,9 @@
 namespace present {
 
 // The `svg` element, to stand inside a page.
-[[nodiscard]] std::string svg_element(const make::Drawing& drawing);
+[[nodiscard]] std::string svg_element(const drawing::Drawing& drawing);
 
 // A file of its own, at its size in millimetres.
-[[nodiscard]] std::string svg_file(const make::Drawing& drawing);
+[[nodiscard]] std::string svg_file(const drawing::Drawing& drawing);
 
 } // namespace present

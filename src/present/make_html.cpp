@@ -9,14 +9,14 @@
 #include <utility>
 #include <vector>
 
-#include "make/lettering.hpp"
+#include "drawing/lettering.hpp"
 #include "present/drawing_svg.hpp"
 #include "present/make_words.hpp"
 #include "present/xml.hpp"
 
 namespace present {
 
-using make::Lettering;
+using drawing::Lettering;
 
 namespace {
 
@@ -67,7 +67,7 @@ std::string row(const std::string& cells) {
 std::string in_words(const make::Dimension& dimension, const Lettering& lettering) {
     if (!dimension.limits)
         return dimension.to_suit == "as it is" ? "as it is" : "to suit";
-    return fmt::format("{}", fmt::join(make::limits_stack(*dimension.limits, lettering), " "));
+    return fmt::format("{}", fmt::join(drawing::limits_stack(*dimension.limits, lettering), " "));
 }
 
 std::string piece_rows(const make::MakeList& list, const std::vector<make::Spec>& specs,
@@ -91,10 +91,10 @@ std::string bar_rows(const std::vector<make::BarPlan>& bars, const Lettering& le
         std::string cuts;
         for (const auto& cut : bar.cuts)
             cuts += fmt::format("{}item {}: {}", cuts.empty() ? "" : ", ", cut.item,
-                                make::size_text(cut.length, lettering.unit));
-        rows += row(cell(make::size_text(bar.diameter, lettering.unit)) + cell(cuts) +
-                    cell(make::size_text(bar.kerf, lettering.unit)) +
-                    number(make::size_text(bar.total, lettering.unit)));
+                                drawing::size_text(cut.length, lettering.unit));
+        rows += row(cell(drawing::size_text(bar.diameter, lettering.unit)) + cell(cuts) +
+                    cell(drawing::size_text(bar.kerf, lettering.unit)) +
+                    number(drawing::size_text(bar.total, lettering.unit)));
     }
     return rows;
 }
@@ -113,12 +113,12 @@ std::string cannot_rows(const make::MakeList& list, const Lettering& lettering) 
     std::string rows;
     for (const auto& cannot : list.cannot) {
         const auto& cutter = cannot.wanted.cutter;
-        rows +=
-            row(cell(cannot.screw) +
-                cell(cutter ? make::limits_text(*cutter, lettering.unit) : "not known", "limits") +
-                cell(cannot.nearest ? fmt::format("body {}: {}", cannot.nearest->body,
-                                                  match::next_step(*cannot.nearest))
-                                    : "no body comes near"));
+        rows += row(
+            cell(cannot.screw) +
+            cell(cutter ? drawing::limits_text(*cutter, lettering.unit) : "not known", "limits") +
+            cell(cannot.nearest ? fmt::format("body {}: {}", cannot.nearest->body,
+                                              match::next_step(*cannot.nearest))
+                                : "no body comes near"));
     }
     return rows;
 }

@@ -18,7 +18,7 @@ enum class Paper { a4, letter };
 
 struct Sheet {
     Paper paper = Paper::a4;
-    make::Lettering lettering;
+    drawing::Lettering lettering;
 };
 
 // `specs` are those of the pieces, in order.

@@ -48,6 +48,9 @@ constexpr auto k_lengths = std::to_array<Field<Length>>({
     {"good slip most", &Practice::good_slip_most},
     {"below flush", &Practice::below_flush},
     {"spotface depth", &Practice::spotface_depth},
+    {"counterbore over", &Practice::counterbore_over},
+    {"stop within", &Practice::stop_within},
+    {"wall least", &Practice::wall_least},
     {"mark cutter under", &Practice::mark_cutter_under},
     {"mark cutter over", &Practice::mark_cutter_over},
     {"mark metric cutter wear", &Practice::mark_metric_cutter_wear},
@@ -74,6 +77,8 @@ constexpr auto k_shares = std::to_array<Field<std::int64_t>>({
     {"set screw point share", &Practice::set_screw_point_share},
     {"guidance share", &Practice::guidance_share},
     {"closest share", &Practice::closest_share},
+    {"ledge least", &Practice::ledge_least},
+    {"wall share", &Practice::wall_share},
 });
 
 constexpr auto k_good = std::to_array<Field<GoodClearance>>({

@@ -57,6 +57,12 @@ struct Practice {
     std::int64_t guidance_share = 0; // of the pilot diameter in the hole before the teeth touch
     // answers
     std::int64_t closest_share = 0; // largest shortfall that is still listed
+    // the job
+    length::Length counterbore_over; // a counterbore comes out at most so far over its cutter
+    length::Length stop_within;      // a depth stop repeats within this
+    std::int64_t ledge_least = 0;    // thickness left under the head: share of the screw
+    std::int64_t wall_share = 0;     // wall round the counterbore: share of the cutter, or
+    length::Length wall_least;       // this, whichever is greater
     // how a value is known: limits around it
     length::Length mark_cutter_under, mark_cutter_over;
     length::Length mark_metric_cutter_wear; // under nominal; over it: z9 of ISO 286-2

@@ -28,7 +28,7 @@ struct Options {
 };
 
 void write_drawings(const Options& options, const make::MakeList& list, const TurningPlan& plan,
-                    const make::Lettering& lettering, Context& context) {
+                    const drawing::Lettering& lettering, Context& context) {
     const std::filesystem::path folder(options.drawings);
     for (std::size_t i = 0; i < list.pieces.size(); ++i) {
         const auto& piece = list.pieces[i];
@@ -40,7 +40,7 @@ void write_drawings(const Options& options, const make::MakeList& list, const Tu
 }
 
 void write_sheet(const Options& options, const make::MakeList& list, const TurningPlan& plan,
-                 const make::Lettering& lettering, Context& context) {
+                 const drawing::Lettering& lettering, Context& context) {
     const present::Sheet sheet{options.letter ? present::Paper::letter : present::Paper::a4,
                                lettering};
     transfer::write_whole(options.sheet, present::make_html(list, plan.specs, plan.bars, sheet),
@@ -51,7 +51,7 @@ void write_sheet(const Options& options, const make::MakeList& list, const Turni
 error::ExitCode run(const Options& options, Context& context) {
     const auto list = make_list_for(options.request, context);
     const auto plan = plan_for(list, context);
-    const make::Lettering lettering{context.unit(), options.both_units};
+    const drawing::Lettering lettering{context.unit(), options.both_units};
     if (!options.drawings.empty())
         write_drawings(options, list, plan, lettering, context);
     if (!options.sheet.empty())

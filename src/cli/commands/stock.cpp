@@ -5,9 +5,9 @@
 #include "cli/bars.hpp"
 #include "cli/command.hpp"
 #include "cli/format.hpp"
+#include "drawing/lettering.hpp"
 #include "length/parse.hpp"
 #include "length/print.hpp"
-#include "make/lettering.hpp"
 #include "present/json.hpp"
 #include "present/table.hpp"
 #include "store/lists.hpp"
@@ -58,7 +58,7 @@ error::ExitCode add(const Options& options, Context& context) {
         store::put_stock_bar(change, bar.diameter);
     change.commit();
     for (const auto& bar : bars)
-        context.out() << "Bar " << make::size_text(bar.diameter, context.unit()) << '\n';
+        context.out() << "Bar " << drawing::size_text(bar.diameter, context.unit()) << '\n';
     if (first)
         context.out() << "The shop's own list now stands in place of the usual sizes.\n";
     return error::ExitCode::done;
@@ -73,7 +73,7 @@ error::ExitCode drop(const Options& options, Context& context) {
     const bool none_left = store::stock_bars(file).empty();
     change.commit();
     for (const auto& bar : bars)
-        context.out() << "Dropped bar " << make::size_text(bar.diameter, context.unit()) << '\n';
+        context.out() << "Dropped bar " << drawing::size_text(bar.diameter, context.unit()) << '\n';
     if (none_left)
         context.out() << "The shop's list is empty: the usual sizes stand again.\n";
     return error::ExitCode::done;
@@ -93,7 +93,7 @@ error::ExitCode list(const ListOptions& options, Context& context) {
     for (const auto bar : bars_of(context)) {
         rows.push_back({{"diameter_mm", present::length_mm(bar)}, {"own", own}});
         cells.push_back({exact_text(bar), own ? "yes" : "no"});
-        table.add({make::size_text(bar, context.unit()), own ? "this shop" : "usual"});
+        table.add({drawing::size_text(bar, context.unit()), own ? "this shop" : "usual"});
     }
     if (options.format.json)
         context.out() << present::json_text({{"format", 1}, {"bars", rows}});

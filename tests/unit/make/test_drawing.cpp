@@ -10,14 +10,14 @@
 #include <optional>
 
 #include "bench.hpp"
+#include "drawing/lettering.hpp"
 #include "make/drawing.hpp"
-#include "make/lettering.hpp"
 #include "random_piece.hpp"
 
+using drawing::Box;
+using drawing::Drawing;
+using drawing::Point;
 using length::Unit;
-using make::Box;
-using make::Drawing;
-using make::Point;
 
 namespace {
 
@@ -44,7 +44,7 @@ bool meets(const Box& box, Point from, Point to) {
            clip(-dy, from.y - box.top) && clip(dy, box.bottom - from.y);
 }
 
-bool meets(const Box& box, const make::Arc& arc) {
+bool meets(const Box& box, const drawing::Arc& arc) {
     const auto at = [&arc](double degrees) {
         const double a = degrees * std::numbers::pi / 180;
         return Point{arc.centre.x + arc.radius * std::cos(a),
@@ -56,23 +56,23 @@ bool meets(const Box& box, const make::Arc& arc) {
     return false;
 }
 
-Box box_of(const make::Arrow& arrow) {
+Box box_of(const drawing::Arrow& arrow) {
     const double back = (arrow.direction + 180) * std::numbers::pi / 180;
-    const Point tail{arrow.tip.x + make::k_arrow_length * std::cos(back),
-                     arrow.tip.y + make::k_arrow_length * std::sin(back)};
-    const double half = make::k_arrow_width / 2;
+    const Point tail{arrow.tip.x + drawing::k_arrow_length * std::cos(back),
+                     arrow.tip.y + drawing::k_arrow_length * std::sin(back)};
+    const double half = drawing::k_arrow_width / 2;
     return {std::min(arrow.tip.x, tail.x) - half, std::min(arrow.tip.y, tail.y) - half,
             std::max(arrow.tip.x, tail.x) + half, std::max(arrow.tip.y, tail.y) + half};
 }
 
 // What the text meets, if anything.
 std::optional<std::string> met_by(const Drawing& drawing, std::size_t index) {
-    const auto box = make::box_of(drawing.texts[index]);
+    const auto box = drawing::box_of(drawing.texts[index]);
     if (box.left < 0.4 || box.top < 0.4 || box.right > drawing.width - 0.4 ||
         box.bottom > drawing.height - 0.4)
         return "the frame";
     for (std::size_t i = index + 1; i < drawing.texts.size(); ++i)
-        if (meet(box, make::box_of(drawing.texts[i])))
+        if (meet(box, drawing::box_of(drawing.texts[i])))
             return "the text " + drawing.texts[i].words;
     for (const auto& line : drawing.lines)
         if (meets(box, line.from, line.to))
@@ -87,13 +87,13 @@ std::optional<std::string> met_by(const Drawing& drawing, std::size_t index) {
 }
 
 std::size_t count_texts(const Drawing& drawing, std::string_view words) {
-    return static_cast<std::size_t>(
-        std::count_if(drawing.texts.begin(), drawing.texts.end(), [words](const make::Text& text) {
+    return static_cast<std::size_t>(std::count_if(
+        drawing.texts.begin(), drawing.texts.end(), [words](const drawing::Text& text) {
             return text.words.find(words) != std::string::npos;
         }));
 }
 
-Drawing drawing_of(const make::Piece& piece, const make::Lettering& lettering) {
+Drawing drawing_of(const make::Piece& piece, const drawing::Lettering& lettering) {
     return make::draw(piece, random_piece::specify(piece, lettering.unit), lettering);
 }
 
@@ -107,8 +107,8 @@ TEST_CASE("the test of overlap sees overlaps") {
     CHECK(meets({0, 0, 2, 2}, Point{-1, 2.5}, Point{2.5, -1}));
     CHECK_FALSE(meets({0, 0, 2, 2}, Point{-1, 2}, Point{3, 2}));
     CHECK_FALSE(meets({0, 0, 2, 2}, Point{0, 3}, Point{3, 0.999999 + 1}));
-    CHECK(meets({0, 0, 2, 2}, make::Arc{{0, 0}, 1, 0, 90, make::Pen::outline}));
-    CHECK_FALSE(meets({0, 0, 2, 2}, make::Arc{{-0.1, 0}, 1, 90, 180, make::Pen::outline}));
+    CHECK(meets({0, 0, 2, 2}, drawing::Arc{{0, 0}, 1, 0, 90, drawing::Pen::outline}));
+    CHECK_FALSE(meets({0, 0, 2, 2}, drawing::Arc{{-0.1, 0}, 1, 90, 180, drawing::Pen::outline}));
 }
 
 TEST_CASE("no text meets another, a line, an arc, an arrow or the frame") {
@@ -116,8 +116,8 @@ TEST_CASE("no text meets another, a line, an arc, an arrow or the frame") {
     for (int round = 0; round < 600; ++round) {
         const auto piece = random_piece::make(random);
         for (const auto& lettering :
-             {make::Lettering{Unit::inch, false}, make::Lettering{Unit::inch, true},
-              make::Lettering{Unit::millimetre, round % 2 == 0}}) {
+             {drawing::Lettering{Unit::inch, false}, drawing::Lettering{Unit::inch, true},
+              drawing::Lettering{Unit::millimetre, round % 2 == 0}}) {
             const auto drawing = drawing_of(piece, lettering);
             for (std::size_t i = 0; i < drawing.texts.size(); ++i) {
                 const auto met = met_by(drawing, i);
@@ -159,11 +159,11 @@ TEST_CASE("the view is to the scale that the title block names") {
     const double face = 2 * 25.4 * (0.3255 - 2 * 0.025);
     double right = 0;
     for (const auto& line : drawing.lines)
-        if (line.pen == make::Pen::outline)
+        if (line.pen == drawing::Pen::outline)
             right = std::max(right, line.from.x);
     double length = 0;
     for (const auto& line : drawing.lines)
-        if (line.pen == make::Pen::outline && line.from.x == right && line.to.x == right)
+        if (line.pen == drawing::Pen::outline && line.from.x == right && line.to.x == right)
             length += std::abs(line.to.y - line.from.y);
     CHECK(length == doctest::Approx(face).epsilon(1e-6));
 }
@@ -213,28 +213,28 @@ TEST_CASE("what is to suit is said at its place and in a note") {
 
 TEST_CASE("text is broken at spaces, and anywhere when a word is too long") {
     const auto lines =
-        make::wrap("a pilot for the bore", 3, make::width_of("a pilot for", 3) + 0.01);
-    CHECK(lines == make::Stack{"a pilot for", "the bore"});
-    const auto cut = make::wrap("éééééééé", 3, 9.1);
-    CHECK(cut == make::Stack{"ééé", "ééé", "éé"});
-    CHECK(make::wrap("", 3, 10).empty());
-    CHECK(make::wrap("xx", 3, 0.1) == make::Stack{"x", "x"});
+        drawing::wrap("a pilot for the bore", 3, drawing::width_of("a pilot for", 3) + 0.01);
+    CHECK(lines == drawing::Stack{"a pilot for", "the bore"});
+    const auto cut = drawing::wrap("éééééééé", 3, 9.1);
+    CHECK(cut == drawing::Stack{"ééé", "ééé", "éé"});
+    CHECK(drawing::wrap("", 3, 10).empty());
+    CHECK(drawing::wrap("xx", 3, 0.1) == drawing::Stack{"x", "x"});
 }
 
 TEST_CASE("a bar is called by the system it is of") {
-    CHECK(make::size_text(length::sixty_fourths(24), Unit::inch) == "3/8 in (.375)");
-    CHECK(make::size_text(length::sixty_fourths(24), Unit::millimetre) == "3/8 in (9.525 mm)");
-    CHECK(make::size_text(length::millimetres(10), Unit::inch) == "10 mm (.3937)");
-    CHECK(make::size_text(length::millimetres(10), Unit::millimetre) == "10 mm");
-    CHECK(make::size_text(length::thousandths(123), Unit::inch) == ".123 in");
+    CHECK(drawing::size_text(length::sixty_fourths(24), Unit::inch) == "3/8 in (.375)");
+    CHECK(drawing::size_text(length::sixty_fourths(24), Unit::millimetre) == "3/8 in (9.525 mm)");
+    CHECK(drawing::size_text(length::millimetres(10), Unit::inch) == "10 mm (.3937)");
+    CHECK(drawing::size_text(length::millimetres(10), Unit::millimetre) == "10 mm");
+    CHECK(drawing::size_text(length::thousandths(123), Unit::inch) == ".123 in");
 }
 
 TEST_CASE("limits have the same number of decimals") {
-    CHECK(make::limits_text(bench::tenths(3250, 3260), Unit::inch) == ".3250-.3260");
-    CHECK(make::limits_text(bench::tenths(5750, 5850), Unit::inch) == ".575-.585");
-    CHECK(make::limits_text({length::millimetres(10), length::micrometres(10020)},
-                            Unit::millimetre) == "10.000-10.020");
-    CHECK(make::limits_text({length::millimetres(9), length::micrometres(10500)},
-                            Unit::millimetre) == "9.00-10.50");
-    CHECK(make::limits_text(length::exactly(bench::tenths(10000)), Unit::inch) == "1.0000");
+    CHECK(drawing::limits_text(bench::tenths(3250, 3260), Unit::inch) == ".3250-.3260");
+    CHECK(drawing::limits_text(bench::tenths(5750, 5850), Unit::inch) == ".575-.585");
+    CHECK(drawing::limits_text({length::millimetres(10), length::micrometres(10020)},
+                               Unit::millimetre) == "10.000-10.020");
+    CHECK(drawing::limits_text({length::millimetres(9), length::micrometres(10500)},
+                               Unit::millimetre) == "9.00-10.50");
+    CHECK(drawing::limits_text(length::exactly(bench::tenths(10000)), Unit::inch) == "1.0000");
 }

@@ -34,17 +34,17 @@ bool is_xml(const std::string& text) {
     return valid;
 }
 
-make::Drawing small_drawing() {
-    make::Drawing drawing;
+drawing::Drawing small_drawing() {
+    drawing::Drawing drawing;
     drawing.width = 20;
     drawing.height = 10;
     drawing.title = "A & B";
-    drawing.lines = {{{1, 1}, {5, 1}, make::Pen::outline},
-                     {{5, 1}, {5, 2.25}, make::Pen::outline},
-                     {{0, 5}, {20, 5}, make::Pen::centre}};
-    drawing.arcs = {{{10, 5}, 2, 0, 360, make::Pen::thin}};
+    drawing.lines = {{{1, 1}, {5, 1}, drawing::Pen::outline},
+                     {{5, 1}, {5, 2.25}, drawing::Pen::outline},
+                     {{0, 5}, {20, 5}, drawing::Pen::centre}};
+    drawing.arcs = {{{10, 5}, 2, 0, 360, drawing::Pen::thin}};
     drawing.arrows = {{{5, 1}, 0}};
-    drawing.texts = {{{10, 9}, "x < 1", 3, make::Anchor::end, true}};
+    drawing.texts = {{{10, 9}, "x < 1", 3, drawing::Anchor::end, true}};
     return drawing;
 }
 
@@ -96,7 +96,7 @@ TEST_CASE("every drawing is valid XML without scripts or outside references") {
     std::string all = "<all>";
     for (int round = 0; round < 100; ++round) {
         const auto piece = random_piece::make(random);
-        const make::Lettering lettering{length::Unit::inch, round % 2 == 0};
+        const drawing::Lettering lettering{length::Unit::inch, round % 2 == 0};
         const auto drawing =
             make::draw(piece, random_piece::specify(piece, lettering.unit), lettering);
         check_self_contained(present::svg_file(drawing));

@@ -1,17 +1,17 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-#include "make/lettering.hpp"
+#include "drawing/lettering.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
 
+#include "length/grid.hpp"
 #include "length/print.hpp"
-#include "make/grid.hpp"
 
-namespace make {
+namespace drawing {
 
 using length::Length;
 using length::Range;
@@ -59,7 +59,7 @@ std::size_t fitting(std::string_view word, double size, double width) {
     for (std::size_t i = 1; i <= word.size(); ++i) {
         if (i < word.size() && !begins_character(word[i]))
             continue;
-        if (i > 1 && make::width_of(word.substr(0, i), size) > width)
+        if (i > 1 && drawing::width_of(word.substr(0, i), size) > width)
             break;
         bytes = i;
         if (i == word.size())
@@ -184,4 +184,4 @@ std::string size_text(Length size, Unit unit) {
     return length::to_text(size, unit, 3) + (inch ? " in" : " mm");
 }
 
-} // namespace make
+} // namespace drawing

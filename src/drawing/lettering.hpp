@@ -8,9 +8,10 @@
 #include <string_view>
 #include <vector>
 
-#include "make/drawing.hpp"
+#include "drawing/drawing.hpp"
+#include "length/range.hpp"
 
-namespace make {
+namespace drawing {
 
 inline constexpr double k_dimension_size = 3.0;
 inline constexpr double k_note_size = 2.7;
@@ -40,4 +41,4 @@ using Stack = std::vector<std::string>;
 // system keeps its name: `10 mm (.3937)`, `3/8 in (9.525 mm)`.
 [[nodiscard]] std::string size_text(length::Length size, length::Unit unit);
 
-} // namespace make
+} // namespace drawing

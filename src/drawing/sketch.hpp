@@ -5,10 +5,10 @@
 // takes its text between its arrows where it fits, else outside on the side that is kept free.
 #pragma once
 
-#include "make/drawing.hpp"
-#include "make/lettering.hpp"
+#include "drawing/drawing.hpp"
+#include "drawing/lettering.hpp"
 
-namespace make {
+namespace drawing {
 
 enum class Side { left, right };
 
@@ -54,4 +54,4 @@ class Sketch {
     Drawing& drawing_;
 };
 
-} // namespace make
+} // namespace drawing

@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-#include "make/sketch.hpp"
+#include "drawing/sketch.hpp"
 
 #include <cmath>
 #include <numbers>
 
-namespace make {
+namespace drawing {
 
 namespace {
 
@@ -129,4 +129,4 @@ void Sketch::leader(Point tip, Point elbow, Side side, const Stack& words) {
           side == Side::left ? Anchor::end : Anchor::start);
 }
 
-} // namespace make
+} // namespace drawing
