@@ -243,4 +243,4 @@ EXCEPT SELECT source FROM (
     UNION SELECT source FROM depth_addition UNION SELECT source FROM thread UNION SELECT source FROM oversize
     UNION SELECT source FROM drill_limit UNION SELECT source FROM tool UNION SELECT source FROM pilot
     UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM practice
-    UNION SELECT source FROM torque UNION SELECT source FROM nut_factor UNION SELECT source FROM grade);
+    UNION SELECT source FROM torque UNION SELECT source FROM nut_factor UNION SELECT source FROM grade UNION SELECT source FROM set_screw);

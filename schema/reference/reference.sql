@@ -378,6 +378,16 @@ CREATE TABLE nut_factor (
     note       TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
+-- Keys of hex socket set screws, which hold pilots.
+CREATE TABLE set_screw (
+    size       TEXT PRIMARY KEY REFERENCES size (name),
+    unit       TEXT NOT NULL CONSTRAINT unit CHECK (unit IN ('in', 'mm')),
+    key        TEXT NOT NULL CONSTRAINT key CHECK (key <> '' AND (key LIKE '% mm') = (unit = 'mm')),
+    source     TEXT NOT NULL REFERENCES source (id),
+    confidence TEXT NOT NULL REFERENCES confidence (word),
+    note       TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
 -- Proof stress of grades of screws, by diameter: over `above` up to `upto`.
 CREATE TABLE grade (
     id         INTEGER PRIMARY KEY,

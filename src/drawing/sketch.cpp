@@ -3,6 +3,7 @@
 
 #include "drawing/sketch.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -14,6 +15,8 @@ constexpr double k_gap = 1.0;      // from an edge to its extension line, and ar
 constexpr double k_past = 1.5;     // extension line past its dimension line
 constexpr double k_tail = 5.0;     // of an arrow from outside
 constexpr double k_shoulder = 2.0; // level part of a leader
+constexpr double k_hatch_pitch = 1.5;
+constexpr double k_least_hatched = 0.6;
 
 // Room between the extension lines for both arrows.
 bool arrows_fit(double span) {
@@ -42,6 +45,19 @@ void Sketch::polyline(const std::vector<Point>& points, Pen pen) {
 
 void Sketch::arc(Point centre, double radius, double start, double end, Pen pen) {
     drawing_.arcs.push_back({centre, radius, start, end, pen});
+}
+
+void Sketch::hatch(const Box& area) {
+    if (area.bottom - area.top < k_least_hatched)
+        return;
+    const double pitch = k_hatch_pitch * std::numbers::sqrt2;
+    for (double sum = std::ceil((area.left + area.top) / pitch) * pitch;
+         sum < area.right + area.bottom; sum += pitch) {
+        const double from = std::max(area.left, sum - area.bottom);
+        const double to = std::min(area.right, sum - area.top);
+        if (from < to)
+            line({from, sum - from}, {to, sum - to}, Pen::thin);
+    }
 }
 
 void Sketch::text(Point at, std::string_view words, double size, Anchor anchor, bool strong) {

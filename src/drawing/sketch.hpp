@@ -39,6 +39,9 @@ class Sketch {
     void box(const Box& box, Pen pen);
     void polyline(const std::vector<Point>& points, Pen pen);
     void arc(Point centre, double radius, double start, double end, Pen pen);
+    // Slanting lines through an area that is cut, the same all over the drawing, so that areas that
+    // touch are hatched as one. Very thin ones are left white.
+    void hatch(const Box& area);
     void text(Point at, std::string_view words, double size, Anchor anchor = Anchor::start,
               bool strong = false);
     // Its middle height at `middle_y`, `x` being where the anchor says.

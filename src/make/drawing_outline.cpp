@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 #include "make/drawing_parts.hpp"
 
@@ -11,9 +9,7 @@ namespace make {
 
 namespace {
 
-constexpr double k_centre_past = 3;     // centre line past the view, mm of paper
-constexpr double k_hatch_pitch = 1.5;   // mm of paper
-constexpr double k_least_hatched = 0.6; // thinner walls are left white
+constexpr double k_centre_past = 3; // centre line past the view, mm of paper
 
 // Points of the upper edge, from the left end to the right.
 std::vector<Point> upper_edge(const Proportions& s, bool with_flat) {
@@ -71,21 +67,6 @@ void draw_solid(Sketch& sketch, const Subject& subject, const Frame& frame) {
     draw_ring(sketch, frame, s.length() - s.nose_chamfer, nose);
 }
 
-// Lines at 45 degrees, up to the right, in a rectangle of paper: those where x + y is a whole
-// number of pitches, so that neighbouring rectangles are hatched as one.
-void hatch(Sketch& sketch, const Box& box) {
-    if (box.bottom - box.top < k_least_hatched)
-        return;
-    const double pitch = k_hatch_pitch * std::numbers::sqrt2;
-    for (double sum = std::ceil((box.left + box.top) / pitch) * pitch; sum < box.right + box.bottom;
-         sum += pitch) {
-        const double from = std::max(box.left, sum - box.bottom);
-        const double to = std::min(box.right, sum - box.top);
-        if (from < to)
-            sketch.line({from, sum - from}, {to, sum - to}, Pen::thin);
-    }
-}
-
 // A sleeve is shown cut along its axis.
 void draw_sleeve(Sketch& sketch, const Subject& subject, const Frame& frame) {
     const auto& s = subject.sizes;
@@ -104,10 +85,10 @@ void draw_sleeve(Sketch& sketch, const Subject& subject, const Frame& frame) {
     draw_ring(sketch, frame, 0, inside);
     draw_ring(sketch, frame, end, inside);
     const double left = frame.x(0), corner = frame.x(end - chamfer), right = frame.x(end);
-    hatch(sketch, {left, frame.y(outside), corner, frame.y(inside)});
-    hatch(sketch, {corner, frame.y(outside - chamfer), right, frame.y(inside)});
-    hatch(sketch, {left, frame.y(-inside), corner, frame.y(-outside)});
-    hatch(sketch, {corner, frame.y(-inside), right, frame.y(chamfer - outside)});
+    sketch.hatch({left, frame.y(outside), corner, frame.y(inside)});
+    sketch.hatch({corner, frame.y(outside - chamfer), right, frame.y(inside)});
+    sketch.hatch({left, frame.y(-inside), corner, frame.y(-outside)});
+    sketch.hatch({corner, frame.y(-inside), right, frame.y(chamfer - outside)});
 }
 
 // The nose as it is before it is turned down.

@@ -35,6 +35,7 @@ class Reference : public trade::Tables {
     [[nodiscard]] std::vector<trade::Torque> torques(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::NutFactor> nut_factors() const override;
     [[nodiscard]] std::vector<trade::Grade> grades() const override;
+    [[nodiscard]] std::vector<trade::SetScrew> set_screws() const override;
 
     [[nodiscard]] SQLite::Database& database() const { return *database_; }
 

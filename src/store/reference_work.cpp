@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The tables of the work itself: materials, feeds, torques, nut factors and grades of screws.
+// The tables of the work itself: materials, feeds, torques, nut factors, grades of screws, set
+// screws.
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 
@@ -33,6 +34,11 @@ constexpr auto k_nut_factors = R"(
 constexpr auto k_grades = R"(
     SELECT name, standard, above_nm, upto_nm, proof, proof_unit, citation, confidence, note
     FROM grade JOIN source ON source.id = grade.source ORDER BY grade.id)";
+
+constexpr auto k_set_screws = R"(
+    SELECT set_screw.size, key, citation, set_screw.confidence, set_screw.note
+    FROM set_screw JOIN source ON source.id = set_screw.source
+    JOIN size ON size.name = set_screw.size ORDER BY diameter_nm)";
 
 int whole_at(SQLite::Statement& row, int at) {
     return row.getColumn(at).getInt();
@@ -103,6 +109,13 @@ std::vector<trade::NutFactor> Reference::nut_factors() const {
 std::vector<trade::Grade> Reference::grades() const {
     SQLite::Statement query(*database_, k_grades);
     return rows_of(query, grade_at);
+}
+
+std::vector<trade::SetScrew> Reference::set_screws() const {
+    SQLite::Statement query(*database_, k_set_screws);
+    return rows_of(query, [](SQLite::Statement& row) {
+        return trade::SetScrew{text_at(row, 0), text_at(row, 1), origin_at(row, 2)};
+    });
 }
 
 } // namespace store

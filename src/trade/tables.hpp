@@ -136,6 +136,13 @@ struct NutFactor {
     Origin origin;
 };
 
+// A hex socket set screw, such as holds a pilot.
+struct SetScrew {
+    std::string size; // ScrewSize::text
+    std::string key;  // as written: `5/64`, `2.5 mm`
+    Origin origin;
+};
+
 // Proof stress of a grade or property class of screws, for diameters over `above` up to `upto`.
 struct Grade {
     std::string name;     // `ISO 898-1 12.9`, `SAE J429 grade 5`
@@ -166,6 +173,7 @@ class Tables {
     [[nodiscard]] virtual std::vector<Torque> torques(std::string_view size) const = 0; // by chart
     [[nodiscard]] virtual std::vector<NutFactor> nut_factors() const = 0; // by surface
     [[nodiscard]] virtual std::vector<Grade> grades() const = 0;          // in table order
+    [[nodiscard]] virtual std::vector<SetScrew> set_screws() const = 0;   // by size
 };
 
 } // namespace trade

@@ -165,7 +165,7 @@ TEST_CASE("every published pilot is there") {
     CHECK(counted("SELECT standard, count(*) FROM pilot GROUP BY standard") == wanted);
 }
 
-TEST_CASE("every material, feed, oversize, drill limit, torque and grade is there") {
+TEST_CASE("every material, feed, oversize, drill limit, torque, grade and set screw is there") {
     CHECK(counted("SELECT 'material', count(*) FROM material") == Counts{{"material", 56}});
     CHECK(counted("SELECT class, count(*) FROM feed GROUP BY class") ==
           Counts{{"free", 4}, {"general", 4}, {"tough", 4}});
@@ -175,6 +175,8 @@ TEST_CASE("every material, feed, oversize, drill limit, torque and grade is ther
     CHECK(counted("SELECT chart, count(*) FROM torque GROUP BY chart") ==
           Counts{{"ASTM A574", 13}, {"second chart", 9}});
     CHECK(counted("SELECT 'factors', count(*) FROM nut_factor") == Counts{{"factors", 6}});
+    CHECK(counted("SELECT unit, count(*) FROM set_screw GROUP BY unit") ==
+          Counts{{"in", 14}, {"mm", 12}});
     CHECK(counted("SELECT standard, count(*) FROM grade GROUP BY standard") ==
           Counts{{"ASTM A574", 2}, {"SAE J429", 5}, {"ISO 898-1", 7}, {"ISO 3506-1", 3}});
 }

@@ -32,6 +32,7 @@ class FewTables : public trade::Tables {
     [[nodiscard]] std::vector<trade::Torque> torques(std::string_view) const override { return {}; }
     [[nodiscard]] std::vector<trade::NutFactor> nut_factors() const override { return {}; }
     [[nodiscard]] std::vector<trade::Grade> grades() const override { return {}; }
+    [[nodiscard]] std::vector<trade::SetScrew> set_screws() const override { return {}; }
 
   private:
     std::vector<trade::Series> series_;

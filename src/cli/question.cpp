@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "cli/question.hpp"
+
+#include <set>
+
+#include "error/error.hpp"
+#include "length/parse.hpp"
+#include "store/lists.hpp"
+#include "trade/text.hpp"
+
+namespace cli {
+
+using trade::Feature;
+using trade::How;
+
+namespace {
+
+trade::Machine machine_named(const std::string& name, Context& context) {
+    std::string known;
+    for (auto& machine : store::machines(context.catalogue())) {
+        if (trade::folded(machine.name) == trade::folded(name))
+            return machine;
+        known += (known.empty() ? "" : ", ") + machine.name;
+    }
+    throw error::NoSuchRecord("no such machine: '" + name + "'",
+                              known.empty() ? "add it with `counterpart machine add`"
+                                            : "machines: " + known);
+}
+
+trade::Screw screw_of(const QuestionOptions& options, const SizeReader& reader) {
+    auto& context = reader.context;
+    auto screw =
+        trade::resolve_screw(options.screw, options.series, context.tables(), context.own_screws());
+    if (!options.head.empty()) {
+        screw.head_dia = reader.read(options.head, Feature::head_dia);
+        screw.head_measured = true;
+    }
+    return screw;
+}
+
+// Zero is a depth here: the head flush with the surface.
+length::Length below_flush(const std::string& text, const SizeReader& reader) {
+    if (text.empty())
+        return reader.practice.below_flush;
+    if (trade::folded(text) == "0")
+        return {};
+    return length::parse_length(text, reader.context.unit()).value;
+}
+
+} // namespace
+
+void declare_question(CLI::App& app, QuestionOptions& o) {
+    app.add_option("--hole", o.hole, "close, normal, loose, tap, a drill, or a measured size");
+    app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
+    app.add_option("--head", o.head, "measured head diameter, with limits or calipered");
+    app.add_option("--washer", o.washer, "washer series, or outside diameter [x thickness]");
+    app.add_option("--below", o.below, "head so far below the surface; 0 is flush");
+    app.add_option("--thick", o.thick, "the part is so thick, the hole goes through");
+    app.add_option("--blind", o.blind, "the hole is so deep, from the surface");
+    app.add_option("--machine", o.machine, "the machine whose spindle must take the shank");
+    app.add_option("--set", o.set, "only tools of this set");
+}
+
+length::Range SizeReader::read(const std::string& text, Feature feature) const {
+    return trade::read_dimension(text, How::caliper, feature, context.unit(), practice).range;
+}
+
+length::MaybeRange SizeReader::maybe(const std::string& text, Feature feature) const {
+    return text.empty() ? std::nullopt : length::MaybeRange(read(text, feature));
+}
+
+match::Question read_question(const QuestionOptions& options, const SizeReader& reader) {
+    auto& context = reader.context;
+    match::Question question;
+    question.screw = screw_of(options, reader);
+    const auto unit = context.unit();
+    if (!options.hole.empty())
+        question.hole = match::parse_hole(options.hole, question.screw, context.tables(),
+                                          reader.practice, unit);
+    if (!options.washer.empty())
+        question.washer = match::parse_washer(options.washer, question.screw, context.tables(),
+                                              reader.practice, unit);
+    question.below = below_flush(options.below, reader);
+    question.thick = reader.maybe(options.thick, Feature::thickness);
+    question.blind = reader.maybe(options.blind, Feature::thickness);
+    if (!options.machine.empty())
+        question.machine = machine_named(options.machine, context);
+    question.set = options.set;
+    return question;
+}
+
+void check_set(const std::string& set, const match::Tools& tools) {
+    if (set.empty())
+        return;
+    std::set<std::string> known;
+    for (const auto& body : tools.bodies)
+        known.insert(body.set);
+    for (const auto& pilot : tools.pilots)
+        known.insert(pilot.set);
+    known.erase("");
+    for (const auto& name : known)
+        if (trade::folded(name) == trade::folded(set))
+            return;
+    std::string names;
+    for (const auto& name : known)
+        names += (names.empty() ? "" : ", ") + name;
+    throw error::NoSuchRecord("no tool is in the set: '" + set + "'",
+                              names.empty() ? "no tool has a set" : "sets: " + names);
+}
+
+} // namespace cli

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The hole, the counterbore and its depth, and how the depth is read at the machine.
+#pragma once
+
+#include "job/figure.hpp"
+#include "match/answer.hpp"
+
+namespace job {
+
+// The hole that a drill leaves: its diameter plus the average oversize, least to most. Source:
+// Machinery's Handbook, oversize diameters in drilling, from memory.
+[[nodiscard]] Figure drilled_hole(const trade::Drill& drill, const trade::Oversize& at);
+
+// The counterbore that a cutter leaves: its own diameter to that and what the spindle may add.
+[[nodiscard]] Figure counterbore_left(const length::Range& cutter, const trade::Practice& practice);
+
+// Head height (most of its limits; of a hex head the spotface), washer and below the surface.
+// `depth` is what the match worked out for this question.
+[[nodiscard]] Figure depth_to_cut(const match::Question& question, length::Length depth,
+                                  const trade::Practice& practice);
+
+// The depth of DIN 974-1: head height, washer and the standard's addition. Absent where the
+// published rows of the screw have none.
+[[nodiscard]] std::optional<Figure> depth_by_standard(const match::Question& question);
+
+// How far the quill goes from the lips touching the top face.
+[[nodiscard]] Figure stop_travel(length::Length depth);
+
+// What a depth gauge may read on the floor: the depth to that and what the stop may repeat over it.
+[[nodiscard]] Figure gauge_reading(length::Length depth, const trade::Practice& practice);
+
+// How far the bearing face of the screw's own head, standing upside down on the floor, lies below
+// the surface. Absent for a head of unknown height and for a spotface.
+[[nodiscard]] std::optional<Figure> head_upside_down(const match::Question& question,
+                                                     length::Length depth,
+                                                     const trade::Practice& practice);
+
+// Quill travel from the nose of the pilot at the hole to full depth. Absent: pilot length unknown.
+[[nodiscard]] std::optional<Figure> quill_travel(length::Length depth,
+                                                 const length::MaybeRange& pilot_length);
+
+} // namespace job

@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "job/sheet.hpp"
+
+#include <algorithm>
+
+#include "job/left.hpp"
+#include "job/sheet_parts.hpp"
+#include "job/steps.hpp"
+
+namespace job {
+
+using match::AnswerKind;
+
+namespace {
+
+using MakeSection = Section (*)(const Subject&);
+constexpr MakeSection k_sections[]{tools_section, hole_section, depth_section, running_section,
+                                   left_section,  seat_section, cone_section};
+
+const trade::Pilot* pilot_numbered(const match::Tools& tools,
+                                   const std::optional<std::int64_t>& number) {
+    for (const auto& pilot : tools.pilots)
+        if (number && pilot.number == *number)
+            return &pilot;
+    return nullptr;
+}
+
+bool usable_kind(AnswerKind kind) {
+    return kind == AnswerKind::ready || kind == AnswerKind::after_work;
+}
+
+std::optional<length::Length> broken_edge(const Subject& subject) {
+    const auto& hole = subject.answer.hole;
+    if (!hole || !edge_break(subject.question.screw, *hole))
+        return std::nullopt;
+    return subject.question.screw.fillet_dia;
+}
+
+} // namespace
+
+bool Sheet::usable() const {
+    return answer && usable_kind(answer->kind);
+}
+
+Books read_books(const trade::Tables& tables, const trade::Screw& screw) {
+    const auto size = screw.size ? screw.size->text : std::string();
+    return {tables.oversize(),    tables.feeds(),  tables.torques(size),
+            tables.nut_factors(), tables.grades(), tables.set_screws()};
+}
+
+std::optional<match::Answer> answer_for(const match::Report& report,
+                                        std::optional<std::int64_t> body,
+                                        std::optional<std::int64_t> pilot) {
+    const auto wanted = [&](const match::Answer& answer) {
+        return (!body || answer.body == *body) && (!pilot || answer.pilot == pilot);
+    };
+    const auto found = std::find_if(report.answers.begin(), report.answers.end(), wanted);
+    if (found == report.answers.end() ||
+        (!usable_kind(found->kind) && found->kind != AnswerKind::measure_first))
+        return std::nullopt;
+    return *found;
+}
+
+Sheet make_sheet(const match::Question& question, const Particulars& particulars,
+                 const match::Report& report, const std::optional<match::Answer>& answer,
+                 const match::Tools& tools, const match::Shop& shop, const Books& books,
+                 length::Unit unit) {
+    Sheet sheet{question, particulars, answer, {}, {}, {}};
+    if (answer) {
+        const Subject subject{question,
+                              particulars,
+                              *answer,
+                              *tools.body(answer->body),
+                              pilot_numbered(tools, answer->pilot),
+                              shop,
+                              books,
+                              unit};
+        for (const auto make : k_sections) {
+            auto section = make(subject);
+            if (!section.figures.empty() || !section.notes.empty())
+                sheet.sections.push_back(std::move(section));
+        }
+        sheet.steps =
+            steps_for(question, *answer, subject.body, subject.key(), broken_edge(subject), unit);
+    }
+    if (!sheet.usable())
+        sheet.ways = other_ways(question, report, particulars.on, unit);
+    return sheet;
+}
+
+} // namespace job
