@@ -100,7 +100,7 @@ std::optional<Figure> head_upside_down(const match::Question& question, Length d
     const auto& head = question.screw.head_height;
     if (!head || question.screw.hex)
         return std::nullopt;
-    return Figure{"screw head upside down in it lies below the surface",
+    return Figure{"head upside down lies below",
                   Range{depth - head->hi, depth + practice.stop_within - head->lo},
                   "depth - head height",
                   {{"depth", Range{depth, depth + practice.stop_within}}, {"head height", *head}},

@@ -204,19 +204,11 @@ std::string last_page(const make::MakeList& list, const std::vector<make::Spec>&
 
 std::string make_html(const make::MakeList& list, const std::vector<make::Spec>& specs,
                       const std::vector<make::BarPlan>& bars, const Sheet& sheet) {
-    const auto paper = sheet.paper == Paper::a4 ? "A4" : "letter";
-    std::string html = fmt::format("<!DOCTYPE html>\n"
-                                   "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n"
-                                   "<head>\n<meta charset=\"utf-8\"/>\n"
-                                   "<title>Pilots to make</title>\n"
-                                   "<style>\n@page {{ size: {}; margin: 12mm; }}{}</style>\n"
-                                   "</head>\n<body>\n",
-                                   paper, k_style);
-    html += first_page(list, specs, bars, sheet.lettering);
+    std::string body = first_page(list, specs, bars, sheet.lettering);
     for (std::size_t i = 0; i < list.pieces.size(); ++i)
-        html += piece_page(list.pieces[i], specs[i], sheet.lettering);
-    html += last_page(list, specs);
-    return html + "</body>\n</html>\n";
+        body += piece_page(list.pieces[i], specs[i], sheet.lettering);
+    body += last_page(list, specs);
+    return html_page("Pilots to make", sheet.paper, k_style, body);
 }
 
 } // namespace present

@@ -11,10 +11,9 @@
 #include "make/drawing.hpp"
 #include "make/list.hpp"
 #include "make/stock.hpp"
+#include "present/html.hpp"
 
 namespace present {
-
-enum class Paper { a4, letter };
 
 struct Sheet {
     Paper paper = Paper::a4;

@@ -22,6 +22,18 @@ Json rule_json(const match::Reason& reason) {
             {"have", reason.have}};
 }
 
+Json wanted_json(const match::Wanted& wanted) {
+    return {{"counterbore_mm", range_mm(wanted.cutter)},
+            {"published_mm", length_mm(wanted.published)},
+            {"published_source", text_json(wanted.published_source)},
+            {"drill", drill_json(wanted.drill)},
+            {"hole_mm", range_mm(wanted.hole)},
+            {"pilot_mm", range_mm(wanted.pilot)},
+            {"depth_mm", length_mm(wanted.depth)}};
+}
+
+} // namespace
+
 Json answer_json(const match::Answer& answer) {
     Json rules = Json::array();
     for (const auto& reason : answer.rules)
@@ -41,18 +53,6 @@ Json answer_json(const match::Answer& answer) {
             {"notes", answer.notes},
             {"place", text_json(answer.place)}};
 }
-
-Json wanted_json(const match::Wanted& wanted) {
-    return {{"counterbore_mm", range_mm(wanted.cutter)},
-            {"published_mm", length_mm(wanted.published)},
-            {"published_source", text_json(wanted.published_source)},
-            {"drill", drill_json(wanted.drill)},
-            {"hole_mm", range_mm(wanted.hole)},
-            {"pilot_mm", range_mm(wanted.pilot)},
-            {"depth_mm", length_mm(wanted.depth)}};
-}
-
-} // namespace
 
 Json match_json(const match::Report& report, const trade::Screw& screw) {
     Json answers = Json::array();

@@ -9,6 +9,9 @@
 
 namespace present {
 
+// One of the answers of match_json().
+[[nodiscard]] Json answer_json(const match::Answer& answer);
+
 [[nodiscard]] Json match_json(const match::Report& report, const trade::Screw& screw);
 
 } // namespace present

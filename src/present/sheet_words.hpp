@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// What the operation sheet says in words, in every form it is printed in.
+#pragma once
+
+#include <string>
+
+#include "job/sheet.hpp"
+
+namespace present {
+
+// `bracket: 4 holes in low-carbon steel 1018`; a sheet without a part begins with the holes.
+[[nodiscard]] std::string sheet_title(const job::Sheet& sheet);
+
+// `Ready`, `After work: sharpen`, `Not ready: measure first: ...`, `No counterbore on hand will
+// do`.
+[[nodiscard]] std::string sheet_state(const job::Sheet& sheet);
+
+} // namespace present
