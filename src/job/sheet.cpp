@@ -84,9 +84,9 @@ Sheet make_sheet(const match::Question& question, const Particulars& particulars
         }
         sheet.steps =
             steps_for(question, *answer, subject.body, subject.key(), broken_edge(subject), unit);
-    }
-    if (!sheet.usable())
+    } else {
         sheet.ways = other_ways(question, report, particulars.on, unit);
+    }
     return sheet;
 }
 

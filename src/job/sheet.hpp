@@ -52,7 +52,7 @@ struct Sheet {
     std::optional<match::Answer> answer; // absent: nothing but other ways
     std::vector<Section> sections;
     std::vector<std::string> steps;
-    std::vector<Way> ways; // when nothing is ready or after work
+    std::vector<Way> ways; // where there is no answer
 
     [[nodiscard]] bool usable() const;
 };

@@ -25,7 +25,7 @@ struct Way {
     std::string caution;
 };
 
-// The ways for a question whose report has nothing ready or after work, the machine's best first.
+// The ways for a question whose report has nothing to use or measure, the machine's best first.
 [[nodiscard]] std::vector<Way> other_ways(const match::Question& question,
                                           const match::Report& report, On on, length::Unit unit);
 

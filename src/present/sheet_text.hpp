@@ -20,7 +20,7 @@ struct SheetLayout {
     bool explain = false; // formula, inputs and source of every figure
 };
 
-// Figures, tick list, cautions; the other ways when nothing is ready or after work.
+// Figures, tick list, cautions; the other ways where no counterbore will do.
 [[nodiscard]] std::string sheet_text(const job::Sheet& sheet, const SheetLayout& layout);
 
 // What to pull, and the order of work for a job of many lines; without the sheets.
