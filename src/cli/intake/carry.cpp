@@ -49,7 +49,7 @@ std::string how_key(const std::string& column, const Size& size, bool metric) {
     std::string key = column + (metric ? " mm" : "");
     if (!size.limits.empty() || size.value.rfind("go ", 0) == 0)
         return key + " limits";
-    if (size.fraction || size.places == 0)
+    if (size.fraction || (size.places == 0 && !metric))
         return key + " whole";
     return key + (size.places <= coarse ? " coarse" : " fine");
 }

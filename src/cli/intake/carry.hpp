@@ -5,7 +5,6 @@
 #pragma once
 
 #include <map>
-#include <optional>
 #include <string>
 
 #include "cli/intake/items.hpp"
@@ -22,8 +21,9 @@ struct Carry {
     std::map<std::string, std::string> hows;
     record::Cells bodies; // said after `all`
     record::Cells pilots;
-    bool pilots_come = false;         // lines are of loose pilots
-    std::optional<length::Unit> unit; // of bare numbers; else the catalogue's
+    bool pilots_come = false;                // lines are of loose pilots
+    length::Unit unit = length::Unit::inch;  // of bare numbers, here and in the cells above
+    length::Unit usual = length::Unit::inch; // the same, where no line has said
 };
 
 // The place after this one: a number at its end counts up (`rack 1, hole 9` to `rack 1, hole 10`,

@@ -71,26 +71,39 @@ class Reader {
         return true;
     }
 
-    // A word that tells how a size is known may stand right behind it.
     void take_sizes(Item& item) {
         do {
             item.sizes.push_back(scan_.take_size());
-            Scan ahead = scan_;
-            ahead.skip_blanks();
-            const FoundWord found = find_word(ahead.rest());
-            if (found.word != nullptr && found.word->sense == Sense::how) {
-                ahead.go(found.length);
-                Scan after = ahead;
-                if (!after.take_times())
-                    break;
-                tell_how(*found.word);
-                for (Size& size : item.sizes)
-                    if (size.how.empty())
-                        size.how = found.word->value;
-                scan_ = ahead;
-            }
+            take_how_against(item.sizes.back());
+            take_how_before_times(item);
         } while (scan_.take_times());
         spread_unit(item.sizes);
+    }
+
+    // `.3267mic`: of this size alone.
+    void take_how_against(Size& size) {
+        const FoundWord found = find_word(scan_.rest());
+        if (found.word == nullptr || found.word->sense != Sense::how)
+            return;
+        size.how = found.word->value;
+        scan_.go(found.length);
+    }
+
+    // `1/2 mark x .3267`: of the sizes before it, and more sizes follow.
+    void take_how_before_times(Item& item) {
+        Scan ahead = scan_;
+        ahead.skip_blanks();
+        const FoundWord found = find_word(ahead.rest());
+        if (found.word == nullptr || found.word->sense != Sense::how)
+            return;
+        ahead.go(found.length);
+        if (!Scan(ahead).take_times())
+            return;
+        tell_how(*found.word);
+        for (Size& size : item.sizes)
+            if (size.how.empty())
+                size.how = found.word->value;
+        scan_ = ahead;
     }
 
     void take_named(Item& item) {
@@ -118,12 +131,14 @@ class Reader {
         case Sense::count:
         case Sense::taper:
             item.text = scan_.take_digits();
-            if (item.text.empty())
+            if (item.text.empty() && !take_unknown(item))
                 refuse_missing(item, "a whole number",
                                item.word->sense == Sense::taper ? "2" : "3");
             break;
         case Sense::screw:
             item.text = scan_.take_screw();
+            if (item.text.empty())
+                take_unknown(item);
             break;
         case Sense::phrase:
             item.text = scan_.take_phrase();
@@ -131,7 +146,8 @@ class Reader {
                 refuse_missing(item, "a name", "rack 1");
             break;
         case Sense::text:
-            item.text = scan_.take_text();
+        case Sense::rest:
+            item.text = item.word->sense == Sense::rest ? scan_.take_rest() : scan_.take_text();
             if (item.text.empty() && item.word->column != "marking")
                 refuse_missing(item, "some words", "as you like");
             break;
@@ -147,15 +163,19 @@ class Reader {
     }
 
     void take_sizes_after(Item& item) {
-        const FoundWord next = find_word(scan_.rest());
-        if (scan_.at_size()) {
+        if (scan_.at_size())
             take_sizes(item);
-        } else if (next.word != nullptr && next.word->text == "unknown") {
-            item.unknown = true;
-            scan_.go(next.length);
-        } else if (item.word->sense != Sense::pilot) {
+        else if (!take_unknown(item) && item.word->sense != Sense::pilot)
             refuse_missing(item, "a size", "3/8");
-        }
+    }
+
+    bool take_unknown(Item& item) {
+        const std::string_view rest = scan_.rest();
+        const FoundWord next = find_word(rest.substr(0, rest.find_first_of(" \t,;")));
+        item.unknown = next.word != nullptr && next.word->text == "unknown";
+        if (item.unknown)
+            scan_.go(next.length);
+        return item.unknown;
     }
 
     // Of the sizes before it, back to the last word of this kind.

@@ -5,6 +5,7 @@
 #include "cli/intake/line.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "cli/intake/said.hpp"
 
@@ -24,9 +25,46 @@ Carry begin(const std::vector<Item>& items, const Carry& carry) {
         if (item.word != nullptr && item.word->column == "set" && item.text != carry.set) {
             Carry fresh;
             fresh.set = item.text;
+            fresh.unit = fresh.usual = carry.usual;
             return fresh;
         }
     return carry;
+}
+
+bool is_size(std::string_view column) {
+    const std::array<std::string_view, 12> sizes{
+        "cut_dia",   "pilot_dia",    "pilot_length", "bore",    "bore_depth",  "set_screw_at",
+        "shank_dia", "shank_length", "reach",        "flat_at", "flat_length", "flat_depth"};
+    return std::find(sizes.begin(), sizes.end(), column) != sizes.end();
+}
+
+// With its unit, where bare numbers are in another.
+std::string in_unit(const std::string& column, const std::string& cell, length::Unit from,
+                    length::Unit to) {
+    if (from == to || cell.empty() || cell == "none" || !is_size(column))
+        return cell;
+    try {
+        return record::with_stored_unit(cell, {from, to, nullptr});
+    } catch (const error::BadData&) {
+        return cell; // its column says so
+    }
+}
+
+// Not worth taking over once this is said not to be known, or not to be there.
+std::vector<std::string> that_go_with(std::string_view column) {
+    if (column == "bore")
+        return {"bore_how", "bore_depth"};
+    if (column == "shank_dia")
+        return {"shank_how", "shank_length"};
+    if (column == "flat_at")
+        return {"flat_length", "flat_depth"};
+    if (column == "retention")
+        return {"set_screw", "set_screw_at"};
+    return {};
+}
+
+bool ends_its_kin(const std::string& column, const std::string& cell) {
+    return column == "retention" ? cell != "set screw" : cell.empty() || cell == "none";
 }
 
 // What later lines are of, if this one says so.
@@ -46,6 +84,7 @@ class Assembly {
   public:
     Assembly(const std::vector<Item>& items, const Carry& carry) : before_(begin(items, carry)) {
         line_.next = before_;
+        line_.unit = before_.unit;
         line_.next.pilots_come = pilots_come(items, before_.pilots_come);
         line_.pilot = tells_of_pilot(items, line_.next.pilots_come);
         take_unit(items);
@@ -72,7 +111,6 @@ class Assembly {
 
   private:
     void take_unit(const std::vector<Item>& items) {
-        line_.unit = before_.unit;
         for (const Item& item : items) {
             if (item.word == nullptr || item.word->sense != Sense::unit)
                 continue;
@@ -80,6 +118,9 @@ class Assembly {
             if (item.for_all)
                 line_.next.unit = line_.unit;
         }
+        for (Cells* cells : {&line_.next.bodies, &line_.next.pilots})
+            for (auto& [column, cell] : *cells)
+                cell = in_unit(column, cell, before_.unit, line_.next.unit);
     }
 
     Cells& for_all() { return line_.pilot ? line_.next.pilots : line_.next.bodies; }
@@ -102,9 +143,17 @@ class Assembly {
         line_.at[said.column] = said.at;
         line_.cells[said.column] = cell;
         if (said.for_all && !is_around(said.column))
-            for_all()[said.column] = cell;
+            put_for_all(said.column, cell);
         if (said.size != nullptr)
             put_how(said);
+    }
+
+    void put_for_all(const std::string& column, const std::string& cell) {
+        Cells& all = for_all();
+        all[column] = in_unit(column, cell, line_.unit, line_.next.unit);
+        if (ends_its_kin(column, cell))
+            for (const std::string& other : that_go_with(column))
+                all.erase(other);
     }
 
     // How it is known: as said, else as a size of the same column that was written alike.
@@ -133,8 +182,17 @@ class Assembly {
     void take_over(const std::string& column, const std::string& cell) {
         if (cell.empty() || is_said(column))
             return;
-        line_.cells[column] = cell;
+        line_.cells[column] = in_unit(column, cell, before_.unit, line_.unit);
         line_.taken.insert(column);
+    }
+
+    // Something is said that leaves no room for it.
+    [[nodiscard]] bool is_ruled_out(const std::string& column) const {
+        return std::any_of(line_.at.begin(), line_.at.end(), [&](const auto& entry) {
+            const auto kin = that_go_with(entry.first);
+            return ends_its_kin(entry.first, line_.cells.at(entry.first)) &&
+                   std::find(kin.begin(), kin.end(), column) != kin.end();
+        });
     }
 
     void take_over_set_and_place() {
@@ -193,7 +251,8 @@ class Assembly {
         for (const bool hows : {false, true})
             for (const auto& [column, cell] : all) {
                 const bool how = column.size() > 4 && column.substr(column.size() - 4) == "_how";
-                if (how == hows && suits(column) && !(how && stands_alone(column)))
+                if (how == hows && suits(column) && !is_ruled_out(column) &&
+                    !(how && stands_alone(column)))
                     take_over(column, cell);
             }
     }

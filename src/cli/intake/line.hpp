@@ -7,7 +7,6 @@
 #pragma once
 
 #include <map>
-#include <optional>
 #include <set>
 #include <string>
 
@@ -18,7 +17,7 @@ namespace cli::intake {
 struct Line {
     bool pilot = false; // a loose pilot; else a body
     record::Cells cells;
-    std::optional<length::Unit> unit;                   // of bare numbers; else the catalogue's
+    length::Unit unit = length::Unit::inch;             // of bare numbers in them
     std::set<std::string, std::less<>> taken;           // columns that were taken over
     std::map<std::string, std::size_t, std::less<>> at; // where a column was said, in bytes
     Carry next;

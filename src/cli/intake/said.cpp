@@ -22,7 +22,7 @@ constexpr std::array<std::string_view, 12> k_only_bodies{
     "marking", "retention", "set_screw", "bore",  "bore_depth", "set_screw_at"};
 constexpr std::array<std::string_view, 6> k_only_pilots{"flat_at", "flat_length", "flat_depth",
                                                         "in_body", "tried",       "shank_length"};
-constexpr std::array<std::string_view, 4> k_of_one_tool{"number", "in_body", "tried", "note"};
+constexpr std::array<std::string_view, 3> k_of_one_tool{"number", "in_body", "tried"};
 
 template <std::size_t Count>
 bool is_one_of(std::string_view name, const std::array<std::string_view, Count>& names) {
@@ -70,7 +70,7 @@ class Sayings {
     std::vector<Said> take(const std::vector<Item>& items) {
         for (const Item& item : items)
             take(item);
-        add_note();
+        add_joined();
         return std::move(said_);
     }
 
@@ -119,7 +119,7 @@ class Sayings {
             break;
         case Sense::screw:
             say(item, "retention", "set screw", item.at);
-            if (!item.text.empty())
+            if (!item.text.empty() || item.unknown)
                 say(item, column, item.text, item.at);
             break;
         case Sense::lost:
@@ -127,6 +127,7 @@ class Sayings {
             note(item, "pilot lost");
             break;
         case Sense::text:
+        case Sense::rest:
             take_text(item, column);
             break;
         case Sense::how:
@@ -155,32 +156,38 @@ class Sayings {
             note(item, "photo " + item.text);
         else if (column == "note")
             note(item, item.text);
+        else if (column == "work")
+            join(work_, item, column, item.text);
         else if (column == "marking" && item.text.empty())
             say(item, column, std::string(k_as_cut), item.at);
         else
             say(item, column, item.text == "unknown" ? "" : item.text, item.at);
     }
 
+    // A note is of one tool, wherever in the line it stands.
     void note(const Item& item, const std::string& text) {
-        if (notes_.column.empty()) {
-            notes_ = {"note", text, item.at, item.for_all, nullptr};
-            return;
-        }
-        notes_.cell += "; " + text;
-        notes_.for_all = notes_.for_all || item.for_all;
+        join(note_, item, "note", text);
+        note_.for_all = false;
     }
 
-    void add_note() {
-        if (notes_.for_all)
-            throw LineError(notes_.at, "does not hold for all: note",
-                            "it stands before the word all");
-        if (!notes_.column.empty())
-            said_.push_back(notes_);
+    static void join(Said& said, const Item& item, const std::string& column,
+                     const std::string& text) {
+        if (said.column.empty())
+            said = {column, text, item.at, item.for_all, nullptr};
+        else
+            said.cell += "; " + text;
+    }
+
+    void add_joined() {
+        for (const Said& said : {work_, note_})
+            if (!said.column.empty())
+                said_.push_back(said);
     }
 
     bool pilot_;
     std::vector<Said> said_;
-    Said notes_;
+    Said work_;
+    Said note_;
 };
 
 } // namespace

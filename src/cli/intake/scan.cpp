@@ -227,6 +227,12 @@ std::string Scan::take_text() {
     return text;
 }
 
+std::string Scan::take_rest() {
+    std::string text(trade::trimmed(rest()));
+    go(rest().size());
+    return text;
+}
+
 // To the next blank or semicolon.
 std::string_view Scan::chunk() const {
     return rest().substr(0, std::min(rest().find_first_of(" \t;"), rest().size()));
@@ -252,11 +258,10 @@ std::string Scan::take_phrase() {
         const bool number = !next.empty() && std::all_of(next.begin(), next.end(), [](char c) {
             return is_digit(c) || c == ',';
         });
-        const bool after_comma = !phrase.empty() && phrase.back() == ',';
-        const bool after_word = !phrase.empty() && is_letter(phrase.back());
-        const bool ends = !phrase.empty() && !after_comma &&
-                          (number ? !after_word : starts_with_word(rest()) || at_size());
-        if (next.empty() || ends) {
+        const bool goes_on =
+            phrase.empty() || phrase.back() == ',' ||
+            (!is_digit(phrase.back()) && (number || (!starts_with_word(rest()) && !at_size())));
+        if (next.empty() || !goes_on) {
             at_ = before;
             break;
         }

@@ -36,9 +36,10 @@ class Scan {
     std::string take_screw();
     // To a semicolon or the end, without blanks around it.
     std::string take_text();
-    // A place or the name of a set: the words to the next one that a line knows; what follows a
-    // comma still belongs to it, and quotes hold any words. Throws LineError for a quote that does
-    // not end.
+    std::string take_rest(); // to the end
+    // A place or the name of a set: to a number, or to the next word that a line knows; what
+    // follows a comma still belongs to it, and quotes hold any words. Throws LineError for a quote
+    // that does not end.
     std::string take_phrase();
 
   private:

@@ -75,7 +75,7 @@ Tool read_tool(const Line& line, Context& context) {
     const store::File& file = context.catalogue();
     const Measures measures(context);
     record::Reading reading = measures.reading();
-    reading.bare = line.unit.value_or(reading.bare);
+    reading.bare = line.unit;
     if (line.pilot)
         return read_tool(line, record::pilot_columns(), reading, file);
     return read_tool(line, record::body_columns(), reading, file);
@@ -102,7 +102,7 @@ Session::Session(Context& context, const std::string& set) : context_(context), 
 
 void Session::find_place() {
     lines_.clear();
-    carry_ = {};
+    carry_ = afresh();
     last_ = 0;
     for (const Entry& entry : standing_changes(context_.catalogue())) {
         if (!is_line(entry.words))
@@ -112,9 +112,15 @@ void Session::find_place() {
         try {
             carry_ = read_line(lines_.back(), carry_).next;
         } catch (const LineError&) {
-            carry_ = {}; // the words have changed since: begin afresh
+            carry_ = afresh(); // the words have changed since: begin afresh
         }
     }
+}
+
+Carry Session::afresh() const {
+    Carry carry;
+    carry.unit = carry.usual = context_.catalogue().unit();
+    return carry;
 }
 
 Carry Session::carry() const {
@@ -122,11 +128,10 @@ Carry Session::carry() const {
         return carry_;
     Carry next = carry_;
     if (!set_.empty() && set_ != carry_.set) {
-        next = {};
+        next = afresh();
         next.set = set_;
     }
-    if (context_.settings().units)
-        next.unit = context_.settings().units;
+    next.unit = context_.settings().units.value_or(next.unit);
     return next;
 }
 
@@ -200,7 +205,7 @@ std::string Session::greeting() const {
     const std::string place = next.one_place ? next.place : next_place(next.place);
     if (!place.empty())
         say("place " + place);
-    if (next.unit && next.unit != context_.catalogue().unit())
+    if (next.unit != next.usual)
         say(next.unit == length::Unit::millimetre ? "bare numbers in mm"
                                                   : "bare numbers in inches");
     for (const auto& [column, cell] : next.pilots_come ? next.pilots : next.bodies)

@@ -40,7 +40,8 @@ class Session {
 
   private:
     void find_place(); // in the changes
-    [[nodiscard]] Carry carry() const;
+    [[nodiscard]] Carry afresh() const;
+    [[nodiscard]] Carry carry() const; // what the next line takes over
     [[nodiscard]] std::string whole(const std::string& text, const Line& line,
                                     const Carry& before) const;
 

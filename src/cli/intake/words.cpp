@@ -46,6 +46,7 @@ constexpr Word k_words[] = {
     {"other", Sense::value, "kind", "other"},
     {"unknown", Sense::value, "kind", "unknown"},
     {"unknown kind", Sense::value, "kind", "unknown"},
+    {"kind unknown", Sense::value, "kind", "unknown"},
 
     {"pilot", Sense::pilot, "pilot_dia"},
     {"pilots", Sense::pilot, "pilot_dia"},
@@ -61,6 +62,7 @@ constexpr Word k_words[] = {
     {"lost pilot", Sense::lost, "pilot_kind", "removable"},
     {"fluted", Sense::value, "fluted", "yes"},
     {"plain", Sense::value, "fluted", "no"},
+    {"fluted unknown", Sense::value, "fluted", ""},
 
     {"screw", Sense::screw, "set_screw"},
     {"set screw", Sense::screw, "set_screw"},
@@ -70,6 +72,7 @@ constexpr Word k_words[] = {
     {"cross pin", Sense::value, "retention", "cross pin"},
     {"sleeve", Sense::value, "retention", "sleeve"},
     {"held other", Sense::value, "retention", "other"},
+    {"held unknown", Sense::value, "retention", ""},
 
     {"holds", Sense::value, "tried", "slides and holds"},
     {"slides and holds", Sense::value, "tried", "slides and holds"},
@@ -85,6 +88,7 @@ constexpr Word k_words[] = {
     {"dirty", Sense::value, "condition", "dirty"},
     {"rough", Sense::value, "condition", "rough"},
     {"broken", Sense::value, "condition", "broken"},
+    {"condition unknown", Sense::value, "condition", ""},
 
     {"straight", Sense::value, "shank_kind", "straight"},
     {"morse", Sense::taper, "shank_kind", "Morse"},
@@ -114,8 +118,8 @@ constexpr Word k_words[] = {
     {"w", Sense::text, "work"},
     {"marked", Sense::text, "marking"},
     {"m", Sense::text, "marking"},
-    {"note", Sense::text, "note"},
-    {"n", Sense::text, "note"},
+    {"note", Sense::rest, "note"},
+    {"n", Sense::rest, "note"},
     {"photo", Sense::text, "photo"},
 
     {"mm", Sense::unit, "", "mm"},

@@ -19,6 +19,7 @@ enum class Sense {
     how,    // tells how the sizes before it are known
     phrase, // a set or a place: some words follow
     text,   // text follows, to a semicolon or the end of the line
+    rest,   // text follows, to the end of the line
     screw,  // held by a set screw; its size may follow
     taper,  // a Morse taper; its number follows
     unit,   // bare numbers are in this
@@ -31,7 +32,7 @@ struct Word {
     std::string_view text; // lower case, one blank between words
     Sense sense;
     std::string_view column;     // that it speaks of
-    std::string_view value = {}; // that it stands for
+    std::string_view value = {}; // that it stands for; empty: not known
 };
 
 // A word found in a line, and how much of the line it takes.

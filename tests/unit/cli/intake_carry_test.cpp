@@ -135,11 +135,38 @@ TEST_CASE("a new set begins afresh") {
 }
 
 TEST_CASE("the unit of bare numbers is said for a line, or for all") {
-    CHECK(last({"6 x 3.2 mm"}).unit == std::nullopt);
+    CHECK(last({"6 x 3.2 mm"}).unit == length::Unit::inch);
     CHECK(last({"mm 6x3.2"}).unit == length::Unit::millimetre);
-    CHECK(last({"mm 6x3.2", "1/4"}).unit == std::nullopt);
+    CHECK(last({"mm 6x3.2", "1/4"}).unit == length::Unit::inch);
     CHECK(last({"6x3.2 all mm", "8x4"}).unit == length::Unit::millimetre);
     CHECK(last({"6x3.2 all mm", "1/4 all inch", "8"}).unit == length::Unit::inch);
+}
+
+TEST_CASE("a size that is taken over keeps its unit") {
+    const std::string first = "1/4 all shank .25 reach 1/2";
+    CHECK(cell(last({first, "1/4"}), "shank_dia") == ".25");
+    CHECK(cell(last({first, "mm 8"}), "shank_dia") == ".25 in");
+    CHECK(cell(last({first, "mm 8"}), "reach") == "1/2");
+    CHECK(cell(last({first, "8 all mm", "9"}), "shank_dia") == ".25 in");
+    CHECK(cell(last({first, "8 all mm", "1/4 all inch"}), "shank_dia") == ".25 in");
+    CHECK(cell(last({"mm 8 all shank 5", "1/4"}), "shank_dia") == "5 mm");
+    CHECK(cell(last({"8 all mm shank 5", "9"}), "shank_dia") == "5");
+}
+
+TEST_CASE("what goes with a thing goes when it is said not to be there") {
+    const std::string body = "1/4 all bore 3/16x3/4 mark #8-32 at .375";
+    CHECK(cell(last({body, "9/32 bore unknown"}), "bore_depth") == "-");
+    CHECK(cell(last({body, "9/32 bore unknown"}), "bore_how") == "-");
+    CHECK(cell(last({body, "9/32 bore unknown"}), "set_screw") == "#8-32");
+    CHECK(cell(last({body, "9/32 screw unknown"}), "retention") == "set screw");
+    CHECK(cell(last({body, "9/32 screw unknown"}), "set_screw") == "");
+    CHECK(cell(last({body, "9/32 held other"}), "set_screw") == "-");
+    CHECK(cell(last({body, "9/32 held unknown"}), "set_screw_at") == "-");
+    const std::string pilot = "pilot 1/4 all pilots shank 1/8x1/2 flat .1x.2x.015 mark";
+    CHECK(cell(last({pilot, "9/32 shank unknown"}), "shank_length") == "-");
+    CHECK(cell(last({pilot, "9/32 no flat"}), "flat_length") == "-");
+    CHECK(cell(last({pilot, "9/32 flat .12"}), "flat_length") == ".2");
+    CHECK(cell(last({pilot, "9/32 all flat unknown", "5/16"}), "flat_depth") == "-");
 }
 
 TEST_CASE("marked, said for all, is the cutting diameter of each") {

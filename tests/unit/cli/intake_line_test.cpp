@@ -120,8 +120,8 @@ TEST_CASE("a loose pilot begins with that word") {
 TEST_CASE("a photo or a note is enough") {
     CHECK(cells("photo shelf/IMG_0041.jpg") == "note=photo shelf/IMG_0041.jpg");
     CHECK(cells("n brass plug in the nose") == "note=brass plug in the nose");
-    CHECK(cells("photo 7.jpg; n odd teeth; lost") ==
-          "note=photo 7.jpg; odd teeth; pilot lost|pilot_kind=removable");
+    CHECK(cells("photo 7.jpg; lost; n odd teeth; brass") ==
+          "note=photo 7.jpg; pilot lost; odd teeth; brass|pilot_kind=removable");
 }
 
 TEST_CASE("a kind is only meant where something of the tool is said") {
@@ -134,6 +134,9 @@ TEST_CASE("a kind is only meant where something of the tool is said") {
 TEST_CASE("a how word tells of the sizes before it, back to the last one") {
     CHECK(cells("1/2 mark x .3267 mic") ==
           "cut_dia=1/2|cut_how=mark|pilot_dia=.3267|pilot_how=micrometer|pilot_kind=integral");
+    // Written against a size, it tells of that one alone.
+    CHECK(cells("1/2x.3267mic") ==
+          "cut_dia=1/2|pilot_dia=.3267|pilot_how=micrometer|pilot_kind=integral");
     CHECK(cells("25/32guess x17/32cal f3") ==
           "cut_dia=25/32|cut_how=guess|flutes=3|pilot_dia=17/32|pilot_how=caliper|"
           "pilot_kind=integral");
@@ -151,10 +154,16 @@ TEST_CASE("a place ends at a word that lines know, unless a comma holds it toget
     CHECK(cells("3/4 p pilot tin, school") == "cut_dia=3/4|place=pilot tin, school");
     CHECK(cells("set works store place box B, hole 1 .375") ==
           "cut_dia=.375|place=box B, hole 1|set=works store");
+    CHECK(cells("3/4 p rack 1, hole 22 m 4") == "cut_dia=3/4|marking=4|place=rack 1, hole 22");
+    CHECK(cells("3/4 p \"drawer 1 back\" fair") ==
+          "condition=fair|cut_dia=3/4|place=drawer 1 back");
+    CHECK(refusal("3/4 p \"drawer") == "6: a quote that does not end");
     CHECK(cells("3/4 p B4, dull") == "cut_dia=3/4|place=B4, dull");
 }
 
 TEST_CASE("other texts run to a semicolon or the end") {
+    CHECK(cells("3/4 w sharpen; n odd; very") == "cut_dia=3/4|note=odd; very|work=sharpen");
+    CHECK(cells("3/4 w sharpen; w clean") == "cut_dia=3/4|work=sharpen; clean");
     CHECK(cells("3/4 m 1/4 +1/64; w polish the pilot; n picked up, in aluminium") ==
           "cut_dia=3/4|marking=1/4 +1/64|note=picked up, in aluminium|work=polish the pilot");
     CHECK(cells("3/4 marked") == "cut_dia=3/4|marking=3/4");
@@ -197,7 +206,6 @@ TEST_CASE("what cannot be understood says where") {
         {"set school", "0: nothing about a tool in this line"},
         {"set school place B4 all hss", "0: nothing about a tool in this line"},
         {"dull all 1/2", "9: does not hold for all: cut"},
-        {"3/4 all note odd", "8: does not hold for all: note"},
         {"3/4 marked; all number 7", "16: does not hold for all: number"},
         {"fair marked", "5: marked with a size that is not known: marked"},
         {"3/4 %", "4: not a word of a line: %"},
