@@ -24,7 +24,8 @@ add_custom_command(
     VERBATIM)
 
 target_sources(counterpart_store PRIVATE
-    reference.cpp reference_sizes.cpp reference_work.cpp reference_image.cpp ${reference_image})
+    reference.cpp reference_sizes.cpp reference_tools.cpp reference_work.cpp reference_image.cpp
+    ${reference_image})
 set_source_files_properties(reference_image.cpp PROPERTIES
     COMPILE_DEFINITIONS COUNTERPART_REFERENCE_IMAGE="${reference_image}"
     OBJECT_DEPENDS ${reference_image})

@@ -22,11 +22,14 @@ class Reference : public trade::Tables {
     [[nodiscard]] std::vector<trade::Series> series() const override;
     [[nodiscard]] std::vector<trade::FormWord> form_words() const override;
     [[nodiscard]] std::vector<trade::Head> heads(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Head> every_head() const override;
     [[nodiscard]] std::vector<trade::Clearance> clearances(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::Counterbore>
     counterbores(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::Washer> washers(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::TapDrill> tap_drills(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::PublishedTool> published_tools() const override;
+    [[nodiscard]] std::vector<trade::PublishedPilot> published_pilots() const override;
     [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind kind) const override;
     [[nodiscard]] std::vector<trade::Oversize> oversize() const override;
     [[nodiscard]] std::vector<trade::PracticeRow> practice() const override;

@@ -27,6 +27,11 @@ constexpr auto k_heads = R"(
     JOIN source ON source.id = head.source
     WHERE head.size = ? ORDER BY series.rank)";
 
+constexpr auto k_sizes_of_heads = R"(
+    SELECT name FROM size WHERE name IN (SELECT size FROM head)
+    ORDER BY CASE system WHEN 'number' THEN 1 WHEN 'inch' THEN 2 WHEN 'metric' THEN 3 ELSE 4 END,
+             diameter_nm, name)";
+
 constexpr auto k_clearances = R"(
     SELECT system, close.name, close.diameter_nm, normal.name, normal.diameter_nm,
            loose.name, loose.diameter_nm, citation, clearance.confidence, clearance.note
@@ -144,6 +149,15 @@ auto rows_of(SQLite::Database& database, const char* statement, std::string_view
 
 std::vector<trade::Head> Reference::heads(std::string_view size) const {
     return rows_of(*database_, k_heads, size, head_at);
+}
+
+std::vector<trade::Head> Reference::every_head() const {
+    SQLite::Statement sizes(*database_, k_sizes_of_heads);
+    std::vector<trade::Head> result;
+    while (sizes.executeStep())
+        for (auto& head : heads(text_at(sizes, 0)))
+            result.push_back(std::move(head));
+    return result;
 }
 
 std::vector<trade::Clearance> Reference::clearances(std::string_view size) const {

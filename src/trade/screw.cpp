@@ -119,8 +119,8 @@ Screw screw_with(const AskedScrew& asked, std::vector<Head> heads, const Tables&
     return screw;
 }
 
-Screw listed_screw(std::string_view text, std::string_view series, const ScrewWords& words,
-                   const Tables& tables) {
+Screw screw_in_tables(std::string_view text, std::string_view series, const ScrewWords& words,
+                      const Tables& tables) {
     auto asked = words.read(text);
     if (!trimmed(series).empty())
         asked.series = words.read_series(series, asked.form);
@@ -177,7 +177,7 @@ Screw own_screw(const OwnScrew& own, std::string_view series, const ScrewWords& 
                 const Tables& tables) {
     Screw screw;
     try {
-        screw = listed_screw(own.name, series, words, tables);
+        screw = screw_in_tables(own.name, series, words, tables);
     } catch (const error::Error& problem) {
         const bool unlisted = problem.code() == error::ExitCode::bad_data ||
                               problem.code() == error::ExitCode::no_such_record;
@@ -197,12 +197,16 @@ ScrewRequest parse_screw(std::string_view text, const Tables& tables) {
             asked.series.empty() ? std::string() : asked.series.front()};
 }
 
+Screw listed_screw(const Head& head, const Tables& tables) {
+    return screw_with({{head.size, {}, {}}, head.form, {head.series}}, {head}, tables);
+}
+
 Screw resolve_screw(std::string_view text, std::string_view series, const Tables& tables,
                     const std::vector<OwnScrew>& own) {
     const ScrewWords words(tables);
     if (const auto* found = find_own(text, own, words))
         return own_screw(*found, series, words, tables);
-    return listed_screw(text, series, words, tables);
+    return screw_in_tables(text, series, words, tables);
 }
 
 } // namespace trade

@@ -75,4 +75,7 @@ struct Screw {
 [[nodiscard]] Screw resolve_screw(std::string_view text, std::string_view series,
                                   const Tables& tables, const std::vector<OwnScrew>& own);
 
+// The screw of one row of the tables, of any pitch, its series said.
+[[nodiscard]] Screw listed_screw(const Head& head, const Tables& tables);
+
 } // namespace trade

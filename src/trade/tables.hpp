@@ -12,16 +12,12 @@
 
 #include "length/range.hpp"
 #include "trade/drill.hpp"
+#include "trade/origin.hpp"
 #include "trade/practice.hpp"
+#include "trade/published.hpp"
 #include "trade/size.hpp"
 
 namespace trade {
-
-struct Origin {
-    std::string source;     // the publication or chart
-    std::string confidence; // two sources, one source, memory, derived, common practice
-    std::string note = {};  // what else bears on the row, such as a value from memory
-};
 
 // A series of heads: one standard's dimensions for one form.
 struct Series {
@@ -160,10 +156,15 @@ class Tables {
     [[nodiscard]] virtual std::vector<FormWord> form_words() const = 0;
     // Rows of one size, by series rank. `size` is ScrewSize::text.
     [[nodiscard]] virtual std::vector<Head> heads(std::string_view size) const = 0;
+    // Every row: number, inch, metric and BA sizes, each ascending, then by series rank.
+    [[nodiscard]] virtual std::vector<Head> every_head() const = 0;
     [[nodiscard]] virtual std::vector<Clearance> clearances(std::string_view size) const = 0;
     [[nodiscard]] virtual std::vector<Counterbore> counterbores(std::string_view size) const = 0;
     [[nodiscard]] virtual std::vector<Washer> washers(std::string_view size) const = 0;
     [[nodiscard]] virtual std::vector<TapDrill> tap_drills(std::string_view size) const = 0;
+    // Those that give a dimension, in table order.
+    [[nodiscard]] virtual std::vector<PublishedTool> published_tools() const = 0;
+    [[nodiscard]] virtual std::vector<PublishedPilot> published_pilots() const = 0;
     // Every drill of one kind, ascending; metric: 1 to 13 by .1, to 32 by .5, to 80 by 1.
     [[nodiscard]] virtual std::vector<Drill> drills(DrillKind kind) const = 0;
     [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;    // ascending

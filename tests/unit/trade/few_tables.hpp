@@ -19,11 +19,16 @@ class FewTables : public trade::Tables {
     [[nodiscard]] std::vector<trade::Series> series() const override { return series_; }
     [[nodiscard]] std::vector<trade::FormWord> form_words() const override { return form_words_; }
     [[nodiscard]] std::vector<trade::Head> heads(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::Head> every_head() const override { return heads_; }
     [[nodiscard]] std::vector<trade::Clearance> clearances(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::Counterbore>
     counterbores(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::Washer> washers(std::string_view) const override { return {}; }
     [[nodiscard]] std::vector<trade::TapDrill> tap_drills(std::string_view size) const override;
+    [[nodiscard]] std::vector<trade::PublishedTool> published_tools() const override { return {}; }
+    [[nodiscard]] std::vector<trade::PublishedPilot> published_pilots() const override {
+        return {};
+    }
     [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind) const override { return {}; }
     [[nodiscard]] std::vector<trade::Oversize> oversize() const override { return {}; }
     [[nodiscard]] std::vector<trade::PracticeRow> practice() const override { return {}; }
