@@ -13,12 +13,14 @@ using length::Range;
 
 namespace {
 
-// The cutter may sit off by half its running clearance; a pilot well under the screw asks for more.
+// The cutter may sit off by half its running clearance; a pilot well under the screw asks for more,
+// but in a hole for the tap the thread centres the screw on the pilot's own axis.
 Length clearance_needed(const Job& job, const Triple& triple) {
     const auto pilot = triple.pilot_dia();
     const auto& screw = job.question->screw.screw_dia;
     const Length usual = job.shop->practice.head_clearance;
-    return pilot && screw ? std::max(usual, screw->hi - pilot->lo) : usual;
+    const bool floats = !job.question->hole.tapped;
+    return floats && pilot && screw ? std::max(usual, screw->hi - pilot->lo) : usual;
 }
 
 Length largest_hole(const Job& job) {

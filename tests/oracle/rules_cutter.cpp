@@ -15,11 +15,12 @@ using match::Verdict;
 
 namespace {
 
-// The cutter may sit off the screw's axis by the play of the pilot under the screw.
+// The cutter may sit off the screw's axis by the play of the pilot under the screw; a screw in its
+// own thread has no play in the hole for the tap.
 Length clearance_needed(const Context& context, const Triple& triple) {
     const Length least = context.shop.practice.head_clearance;
     const std::optional<Nose> nose = nose_of(triple);
-    if (!nose || !nose->dia || !context.question.screw.screw_dia) {
+    if (context.question.hole.tapped || !nose || !nose->dia || !context.question.screw.screw_dia) {
         return least;
     }
     return std::max(least, context.question.screw.screw_dia->hi - nose->dia->lo);

@@ -167,6 +167,17 @@ TEST_CASE("a given hole must let the screw pass, except a tapped one") {
     CHECK(bench.verdict("drill") == Verdict::unknown);
 }
 
+// Head .469, cutter .490: .021 over it. A .255 pilot under a .3125 screw would ask for .0575.
+TEST_CASE("a screw in its own thread does not float over the pilot") {
+    Bench bench;
+    bench.add_integral(1, 49'000).pilot_dia = about(25'500, 0);
+    bench.question.hole.kind = match::HoleKind::drilled;
+    bench.question.hole.drill = {"F", trade::DrillKind::letter, length::thousandths(257)};
+    bench.question.hole.tapped = true;
+    CHECK(bench.verdict("head in the counterbore") == Verdict::pass);
+    CHECK(bench.kind() == AnswerKind::ready);
+}
+
 TEST_CASE("a body without any pilot is closest at best") {
     Bench bench;
     bench.add_integral(1, 53'125).pilot_kind = trade::PilotKind::none;

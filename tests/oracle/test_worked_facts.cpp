@@ -51,7 +51,7 @@ TEST_CASE("a 9/16 cutter asks for a 3/8 head of .557 or less") {
 TEST_CASE("a loose pilot lets the cutter sit off by more than .005") {
     Bench bench;
     bench.question.hole = {
-        match::HoleKind::drilled, "", oracle::fraction_drill("5/16", 20), {}, true};
+        match::HoleKind::drilled, "", oracle::fraction_drill("5/16", 20), {}, false};
     bench.question.screw.head_dia = inches(46'150, 46'250);
     bench.add_integral(1, 46'870).pilot_dia = about(30'620, 0);
     // .3125 less .3062 is .0063; the cutter is .4685 at least, the head .4625 at most: .006.
