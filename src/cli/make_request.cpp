@@ -4,6 +4,7 @@
 #include "cli/make_request.hpp"
 
 #include "cli/bars.hpp"
+#include "cli/house.hpp"
 #include "error/error.hpp"
 #include "store/lists.hpp"
 
@@ -31,13 +32,8 @@ std::vector<store::HouseScrew> screws_of(const MakeRequest& request, Context& co
 
 make::Wish wish_for(const store::HouseScrew& row, const std::vector<trade::OwnScrew>& own,
                     const trade::Practice& practice, Context& context) {
-    make::Wish wish{row.screw + (row.hole.empty() ? "" : ", hole " + row.hole), {}};
-    wish.question.screw = trade::resolve_screw(row.screw, "", context.tables(), own);
-    wish.question.below = practice.below_flush;
-    if (!row.hole.empty())
-        wish.question.hole = match::parse_hole(row.hole, wish.question.screw, context.tables(),
-                                               practice, context.catalogue().unit());
-    return wish;
+    return {row.screw + (row.hole.empty() ? "" : ", hole " + row.hole),
+            house_question(row, own, practice, context)};
 }
 
 } // namespace

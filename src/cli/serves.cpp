@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <set>
 
+#include "cli/house.hpp"
 #include "match/answer.hpp"
 #include "store/lists.hpp"
 
@@ -96,12 +97,7 @@ bool serves(const match::Answer& answer, const Tool& tool) {
 std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const Tool& tool,
                                         const OneToolRack& rack, const match::Shop& shop,
                                         const std::vector<trade::OwnScrew>& own, Context& context) {
-    match::Question question;
-    question.screw = trade::resolve_screw(wanted.screw, "", context.tables(), own);
-    question.below = shop.practice.below_flush;
-    if (!wanted.hole.empty())
-        question.hole = match::parse_hole(wanted.hole, question.screw, context.tables(),
-                                          shop.practice, context.catalogue().unit());
+    const auto question = house_question(wanted, own, shop.practice, context);
     const match::Report report = match::match(question, shop, rack, context.unit(), 0, false);
     const auto found = std::find_if(report.answers.begin(), report.answers.end(),
                                     [&](const auto& answer) { return serves(answer, tool); });

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The house list as questions.
+#pragma once
+
+#include <vector>
+
+#include "cli/context.hpp"
+#include "match/chart.hpp"
+#include "store/lists.hpp"
+
+namespace cli {
+
+// The question that a row of the house list asks.
+[[nodiscard]] match::Question house_question(const store::HouseScrew& row,
+                                             const std::vector<trade::OwnScrew>& own,
+                                             const trade::Practice& practice, Context& context);
+
+// The whole list, in its order. Throws error::NoSuchRecord when it is empty.
+[[nodiscard]] std::vector<match::Asked> house_asked(const trade::Practice& practice,
+                                                    Context& context);
+
+// Every screw of the tables, by series, through any hole.
+[[nodiscard]] std::vector<match::Asked> listed_asked(const trade::Practice& practice,
+                                                     Context& context);
+
+} // namespace cli
