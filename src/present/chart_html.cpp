@@ -87,23 +87,17 @@ std::string heading(std::string title) {
 } // namespace
 
 std::string chart_html(const std::vector<ChartEntry>& entries, Paper paper) {
-    std::string html = fmt::format("<!DOCTYPE html>\n"
-                                   "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n"
-                                   "<head>\n<meta charset=\"utf-8\"/>\n"
-                                   "<title>Counterbores by screw</title>\n"
-                                   "<style>\n@page {{ size: {}; margin: 12mm; }}{}</style>\n"
-                                   "</head>\n<body>\n<h1>Counterbores by screw</h1>\n",
-                                   paper == Paper::a4 ? "A4" : "letter", k_style);
-    html +=
-        "<p>The number is the body's. Nothing stands where no tool comes into question. In all: " +
+    std::string body =
+        "<h1>Counterbores by screw</h1>\n<p>The number is the body's. Nothing stands where no tool "
+        "comes into question. In all: " +
         chart_counts(entries) + ".</p>\n";
     for (const auto& block : chart_blocks(entries)) {
-        html += heading(block.title);
+        body += heading(block.title);
         for (std::size_t from = 0; from < block.columns.size(); from += k_most_columns)
-            html += table(block, from, std::min(from + k_most_columns, block.columns.size()));
+            body += table(block, from, std::min(from + k_most_columns, block.columns.size()));
     }
-    return html + "<p>Guard the machine, clamp the work, stop the spindle to enter the pilot.</p>\n"
-                  "</body>\n</html>\n";
+    body += "<p>Guard the machine, clamp the work, stop the spindle to enter the pilot.</p>\n";
+    return html_page("Counterbores by screw", paper, k_style, body);
 }
 
 } // namespace present

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "match/chart.hpp"
-#include "present/make_html.hpp"
+#include "present/html.hpp"
 
 namespace present {
 
