@@ -6,6 +6,7 @@
 #include <array>
 #include <utility>
 
+#include "cli/record/column.hpp"
 #include "cli/sheet_request.hpp"
 #include "cli/transfer/sheet.hpp"
 #include "error/error.hpp"
@@ -48,7 +49,7 @@ std::vector<job::Sheet> SheetMaker::make_job(std::string_view csv, const SheetRe
     std::vector<job::Sheet> sheets;
     for (const auto& row : transfer::read_sheet(csv, column_names(), "screw", mistakes)) {
         SheetRequest request = usual;
-        std::optional<job::Sheet> sheet;
+        bool wrong = false;
         for (const auto& column : k_columns) {
             const auto cell = row.cells.find(column.name);
             const bool filled = cell != row.cells.end() && !cell->second.empty();
@@ -62,11 +63,13 @@ std::vector<job::Sheet> SheetMaker::make_job(std::string_view csv, const SheetRe
                 (void)read_question(request.asked, reader_);
                 (void)particulars(request);
             } catch (const error::Error& problem) {
-                mistakes.add(row.row, {column.name, problem.what(), field, problem.hint()});
+                mistakes.add(row.row, record::problem_of(column.name, field, problem.what(),
+                                                         problem.hint()));
+                wrong = true;
                 field = before;
             }
         }
-        if (request.asked.screw.empty())
+        if (request.asked.screw.empty() && !wrong)
             mistakes.add(row.row, {"screw", "empty", "", "a screw: \"1/4-20 socket head cap\""});
         else if (mistakes.empty())
             sheets.push_back(make(request));

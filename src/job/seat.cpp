@@ -109,7 +109,8 @@ Figure chart_torque(const std::vector<trade::Torque>& torques) {
                   {},
                   {}};
     for (const auto& torque : torques) {
-        figure.inputs.push_back({torque.chart, torque.printed + ", " + torque.about});
+        figure.inputs.push_back(
+            {torque.chart + ", " + torque.about, one(Kind::torque, torque.newton_metres)});
         figure.source += (figure.source.empty() ? "" : "; ") + torque.origin.source;
     }
     return figure;

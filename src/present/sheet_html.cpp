@@ -19,25 +19,26 @@ namespace {
 // Plain black on white; the drawing keeps its size on paper, so that its scale holds.
 constexpr std::string_view k_style = R"(
 body { margin: 0 auto; max-width: 186mm; color: #000; background: #fff;
-    font: 10.5pt/1.25 Arial, Helvetica, sans-serif; }
+    font: 10pt/1.2 Arial, Helvetica, sans-serif; }
 h1 { font-size: 17pt; margin: 0; }
-h2 { font-size: 10.5pt; margin: 2mm 0 0.5mm; border-bottom: 0.3mm solid #000; }
+h2 { font-size: 10pt; margin: 1.5mm 0 0.5mm; border-bottom: 0.3mm solid #000; }
 p { margin: 1mm 0; }
 p.state { font-size: 13pt; font-weight: bold; }
 table { border-collapse: collapse; width: 100%; }
 th, td { padding: 0.3mm 1mm 0.3mm 0; text-align: left; vertical-align: top; }
-td.value { font-weight: bold; text-align: right; }
+td.value { font-weight: bold; text-align: right; white-space: nowrap; }
 table.large td { font-size: 14pt; }
 table.listed th, table.listed td { border: 0.2mm solid #000; padding: 0.6mm 1.5mm; }
-div.columns { display: flex; }
-div.columns > div.figures { flex: 1; padding-right: 5mm; }
-div.columns > div.drawing { width: 118mm; }
-ul { margin: 0; padding-left: 4mm; }
+table.columns { table-layout: fixed; }
+table.columns > tbody > tr > td { padding: 0 4mm 0 0; }
+td.figures { width: 86mm; }
+ul { margin: 0; padding-left: 4mm; font-size: 8.5pt; }
+ul.ticks { font-size: 10pt; }
 ul.ticks { list-style: none; padding: 0; }
 ul.ticks li { padding-left: 7mm; text-indent: -7mm; }
 span.box { display: inline-block; width: 4mm; height: 4mm; border: 0.3mm solid #000;
     margin-right: 2.6mm; vertical-align: -0.6mm; text-indent: 0; }
-div.small { font-size: 8.5pt; line-height: 1.15; }
+div.small, div.small h2 { font-size: 8.5pt; line-height: 1.15; }
 svg { display: block; }
 .sheet { break-after: page; }
 .sheet:last-child { break-after: auto; }
@@ -78,8 +79,6 @@ std::string ticks(const std::vector<std::string>& steps) {
 }
 
 std::string ways_html(const std::vector<job::Way>& ways) {
-    if (ways.empty())
-        return {};
     std::string html = "<h2>Other ways</h2>\n";
     for (const auto& way : ways)
         html += fmt::format("<p><b>{}</b>: {}. If: {}. Mind: {}.</p>\n", xml_text(way.what),
@@ -87,6 +86,7 @@ std::string ways_html(const std::vector<job::Way>& ways) {
     return html;
 }
 
+// Sections for the machine, or for the desk.
 std::string figures_html(const job::Sheet& sheet, length::Unit unit, bool desk) {
     std::string html;
     for (std::size_t i = 0; i < sheet.sections.size(); ++i)
@@ -102,6 +102,10 @@ std::string drawing_html(const job::Sheet& sheet, const drawing::Lettering& lett
     return section ? svg_element(*section) : std::string();
 }
 
+std::string cautions_html() {
+    return "<div class=\"small\"><h2>Cautions</h2>\n" + items(job::cautions()) + "</div>\n";
+}
+
 std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
     std::string html = "<div class=\"sheet\">\n";
     html += "<h1>" + xml_text(sheet.question.screw.name) + "</h1>\n";
@@ -109,22 +113,14 @@ std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
     html += "<p class=\"state\">" + xml_text(sheet_state(sheet)) + "</p>\n";
     if (!sheet.particulars.note.empty())
         html += "<p>" + xml_text(sheet.particulars.note) + "</p>\n";
-    if (sheet.answer)
-        html += "<div class=\"columns\"><div class=\"figures\">\n" +
-                figures_html(sheet, lettering.unit, false) + "</div><div class=\"drawing\">\n" +
-                drawing_html(sheet, lettering) + ticks(sheet.steps) + "</div></div>\n" +
-                "<div class=\"small\">\n" + figures_html(sheet, lettering.unit, true) + "</div>\n";
-    html += ways_html(sheet.ways);
-    html += "<div class=\"small\"><h2>Cautions</h2>\n" + items(job::cautions()) + "</div>\n";
+    if (!sheet.answer)
+        return html + ways_html(sheet.ways) + cautions_html() + "</div>\n";
+    html += fmt::format(
+        "<table class=\"columns\"><tbody><tr><td class=\"figures\">\n{}{}</td><td>\n{}{}"
+        "<div class=\"small\">\n{}</div></td></tr></tbody></table>\n",
+        figures_html(sheet, lettering.unit, false), cautions_html(), drawing_html(sheet, lettering),
+        ticks(sheet.steps), figures_html(sheet, lettering.unit, true));
     return html + "</div>\n";
-}
-
-std::string names_of(const std::vector<std::size_t>& lines, const std::vector<job::Sheet>& sheets) {
-    std::string names;
-    for (const auto line : lines)
-        names += (names.empty() ? "" : "; ") + sheet_title(sheets[line]) + ", " +
-                 sheets[line].question.screw.name;
-    return names;
 }
 
 std::string first_page(const job::Plan& plan, const std::vector<job::Sheet>& sheets) {
@@ -137,10 +133,10 @@ std::string first_page(const job::Plan& plan, const std::vector<job::Sheet>& she
     for (const auto& run : plan.runs)
         html +=
             fmt::format("<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td></tr>\n", run.operation,
-                        xml_text(run.with), run.holes, xml_text(names_of(run.lines, sheets)));
+                        xml_text(run.with), run.holes, xml_text(lines_named(run.lines, sheets)));
     html += "</table>\n";
     if (!plan.not_ready.empty())
-        html += "<p>Not ready: " + xml_text(names_of(plan.not_ready, sheets)) + "</p>\n";
+        html += "<p>Not ready: " + xml_text(lines_named(plan.not_ready, sheets)) + "</p>\n";
     return html + "</div>\n";
 }
 

@@ -79,13 +79,6 @@ std::string state_text(const job::Sheet& sheet, const SheetLayout& layout) {
                                                           : style.doubtful(words);
 }
 
-std::string names_of(const std::vector<std::size_t>& lines, const std::vector<job::Sheet>& sheets) {
-    std::string names;
-    for (const auto line : lines)
-        names += (names.empty() ? "" : "; ") + sheet_title(sheets[line]);
-    return names;
-}
-
 } // namespace
 
 std::string sheet_text(const job::Sheet& sheet, const SheetLayout& layout) {
@@ -112,11 +105,11 @@ std::string plan_text(const job::Plan& plan, const std::vector<job::Sheet>& shee
     Table order({{"operation"}, {"with"}, {"holes", true}, {"for"}});
     for (const auto& run : plan.runs)
         order.add(
-            {run.operation, run.with, std::to_string(run.holes), names_of(run.lines, sheets)});
+            {run.operation, run.with, std::to_string(run.holes), lines_named(run.lines, sheets)});
     std::string text = pull.empty() ? "" : pull.text(layout.width, layout.style) + '\n';
     text += order.empty() ? "" : order.text(layout.width, layout.style);
     if (!plan.not_ready.empty())
-        text += item("Not ready: ", names_of(plan.not_ready, sheets), layout.width);
+        text += item("Not ready: ", lines_named(plan.not_ready, sheets), layout.width);
     return text;
 }
 

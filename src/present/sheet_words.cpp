@@ -16,6 +16,19 @@ std::string sheet_title(const job::Sheet& sheet) {
     return job.material ? title + " in " + job.material->name : title;
 }
 
+std::string lines_named(const std::vector<std::size_t>& lines,
+                        const std::vector<job::Sheet>& sheets) {
+    std::string names;
+    for (const auto line : lines) {
+        const auto& sheet = sheets[line];
+        const auto& part = sheet.particulars.part;
+        names +=
+            fmt::format("{}{} ({})", names.empty() ? "" : ", ",
+                        part.empty() ? sheet.question.screw.name : part, sheet.particulars.count);
+    }
+    return names;
+}
+
 std::string sheet_state(const job::Sheet& sheet) {
     if (!sheet.answer)
         return "No counterbore on hand will do";
