@@ -3,28 +3,43 @@
 
 #include "cli/tool.hpp"
 
-#include <algorithm>
+#include <iterator>
+#include <map>
 
 #include "cli/record/make_column.hpp"
 #include "length/print.hpp"
 #include "present/text.hpp"
+#include "store/history.hpp"
 #include "store/tools.hpp"
 
 namespace cli {
 
 namespace {
 
-[[noreturn]] void no_such_tool(const store::File& file, std::int64_t number) {
-    std::int64_t most = 0;
+// One below and one above: a mistyped number is mostly of the same rack and set.
+std::string tools_near(const store::File& file, std::int64_t number) {
+    std::map<std::int64_t, std::string> lines;
     for (const trade::Body& body : store::bodies(file))
-        most = std::max(most, body.number);
+        lines[body.number] = one_line(body, file.unit());
     for (const trade::Pilot& pilot : store::pilots(file))
-        most = std::max(most, pilot.number);
-    throw error::NoSuchRecord("no tool has this number: " + std::to_string(number),
-                              most == 0
-                                  ? "the catalogue is empty; counterpart add body puts a tool in"
-                                  : "the largest number is " + std::to_string(most) +
-                                        "; counterpart list shows them all");
+        lines[pilot.number] = one_line(pilot, file.unit());
+    const auto above = lines.upper_bound(number);
+    std::string text;
+    if (above != lines.begin())
+        text = std::prev(above)->second;
+    if (above != lines.end())
+        text += (text.empty() ? "" : "\n               ") + above->second;
+    return text;
+}
+
+[[noreturn]] void no_such_tool(const store::File& file, std::int64_t number) {
+    const std::string near = tools_near(file, number);
+    const bool taken_back = !store::history(file, number).empty();
+    throw error::NoSuchRecord(
+        (taken_back ? "the tool of this number was taken back: " : "no tool has this number: ") +
+            std::to_string(number),
+        near.empty() ? "the catalogue is empty; counterpart add body puts a tool in"
+                     : "near it: " + near);
 }
 
 void append(std::string& line, const std::string& text) {

@@ -3,9 +3,27 @@
 
 #include "cli/record/berths.hpp"
 
+#include <iterator>
+
 #include "store/tools.hpp"
 
 namespace cli::record {
+
+namespace {
+
+// `; near it: 40, 42`.
+template <class Bodies>
+std::string bodies_near(const Bodies& bodies, std::int64_t number) {
+    const auto above = bodies.upper_bound(number);
+    std::string text;
+    if (above != bodies.begin())
+        text = std::to_string(std::prev(above)->first);
+    if (above != bodies.end())
+        text += (text.empty() ? "" : ", ") + std::to_string(above->first);
+    return text.empty() ? text : "; near it: " + text;
+}
+
+} // namespace
 
 Berths::Berths(const store::File& file) {
     for (const trade::Body& body : store::bodies(file))
@@ -26,7 +44,8 @@ std::optional<Problem> Berths::take(const PilotRecord& pilot) {
     };
     const auto body = bodies_.find(number);
     if (body == bodies_.end())
-        return refused("no body has this number", "enter the body before its pilot");
+        return refused("no body has this number",
+                       "enter the body before its pilot" + bodies_near(bodies_, number));
     if (body->second == Kind::retired)
         return refused("this body is retired", "unretire it first, or leave in_body empty");
     if (body->second == Kind::takes_none)
