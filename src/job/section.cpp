@@ -19,9 +19,9 @@ using namespace drawing;
 namespace {
 
 constexpr double k_side = 31;  // paper beside the view, for its dimensions
-constexpr double k_above = 16; // and over and under it
-constexpr double k_below = 16;
-constexpr double k_most_high = 50;
+constexpr double k_above = 13; // and over and under it
+constexpr double k_below = 13;
+constexpr double k_most_high = 42;
 constexpr double k_past = 3;      // axis and screw past the part
 constexpr double k_dimension = 7; // a dimension line from the view
 constexpr double k_half_point = 59 * std::numbers::pi / 180;

@@ -25,20 +25,20 @@ h2 { font-size: 10pt; margin: 1.5mm 0 0.5mm; border-bottom: 0.3mm solid #000; }
 p { margin: 1mm 0; }
 p.state { font-size: 13pt; font-weight: bold; }
 table { border-collapse: collapse; width: 100%; }
-th, td { padding: 0.3mm 1mm 0.3mm 0; text-align: left; vertical-align: top; }
+th, td { padding: 0.1mm 1mm 0.1mm 0; text-align: left; vertical-align: top; }
 td.value { font-weight: bold; text-align: right; white-space: nowrap; }
 table.large td { font-size: 14pt; }
 table.listed th, table.listed td { border: 0.2mm solid #000; padding: 0.6mm 1.5mm; }
 table.columns { table-layout: fixed; }
 table.columns > tbody > tr > td { padding: 0 4mm 0 0; }
 td.figures { width: 86mm; }
-ul { margin: 0; padding-left: 4mm; font-size: 8.5pt; }
-ul.ticks { font-size: 10pt; }
+ul { margin: 0; padding-left: 4mm; font-size: 8pt; }
+ul.ticks { font-size: 9.5pt; line-height: 1.15; }
 ul.ticks { list-style: none; padding: 0; }
 ul.ticks li { padding-left: 7mm; text-indent: -7mm; }
 span.box { display: inline-block; width: 4mm; height: 4mm; border: 0.3mm solid #000;
     margin-right: 2.6mm; vertical-align: -0.6mm; text-indent: 0; }
-div.small, div.small h2 { font-size: 8.5pt; line-height: 1.15; }
+div.small, div.small h2 { font-size: 8pt; line-height: 1.1; }
 svg { display: block; }
 .sheet { break-after: page; }
 .sheet:last-child { break-after: auto; }

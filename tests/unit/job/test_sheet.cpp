@@ -51,6 +51,24 @@ bool traced(const job::Sheet& sheet) {
     return true;
 }
 
+bool meet(const drawing::Box& a, const drawing::Box& b) {
+    return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+// No text leaves the paper or meets another.
+void check_lettering(const drawing::Drawing& drawing) {
+    for (std::size_t i = 0; i < drawing.texts.size(); ++i) {
+        const auto box = drawing::box_of(drawing.texts[i]);
+        CAPTURE(drawing.texts[i].words);
+        CHECK(box.left >= 0);
+        CHECK(box.right <= drawing.width);
+        CHECK(box.top >= 0);
+        CHECK(box.bottom <= drawing.height);
+        for (std::size_t j = 0; j < i; ++j)
+            CHECK(!meet(box, drawing::box_of(drawing.texts[j])));
+    }
+}
+
 job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed) {
     const match::Tools tools = match::load_tools(oracle::ToolRack(random.tools));
     const auto report = match::match(random.question, random.shop, tools, random.unit, 0, false);
@@ -86,7 +104,10 @@ TEST_CASE("a sheet has the figures of the best answer, each with formula and sou
             CHECK(std::get<Range>(counterbore->value).lo == sheet.answer->counterbore->lo);
         CHECK(traced(sheet));
         CHECK(!sheet.steps.empty());
-        (void)job::draw_section(sheet.question, *sheet.answer, {random.unit, false});
+        for (const bool both_units : {false, true})
+            if (const auto drawing =
+                    job::draw_section(sheet.question, *sheet.answer, {random.unit, both_units}))
+                check_lettering(*drawing);
     }
     CHECK(answered > 100);
 }
