@@ -18,12 +18,13 @@ using namespace drawing;
 
 namespace {
 
-constexpr double k_side = 31;  // paper beside the view, for its dimensions
-constexpr double k_above = 13; // and over and under it
-constexpr double k_below = 13;
+constexpr double k_side = 34;  // paper beside the view, for its dimensions
+constexpr double k_above = 17; // and over and under it
+constexpr double k_below = 17;
 constexpr double k_most_high = 42;
 constexpr double k_past = 3;      // axis and screw past the part
-constexpr double k_dimension = 7; // a dimension line from the view
+constexpr double k_dimension = 7; // an upright dimension line from the view
+constexpr double k_level = 11;    // a level one
 constexpr double k_half_point = 59 * std::numbers::pi / 180;
 
 double middle_mm(const length::Range& range) {
@@ -140,10 +141,10 @@ void draw_dimensions(Sketch& sketch, const View& view, const Paper& paper,
     const double wide = view.half_width();
     const auto cut = paper.box(-view.counterbore / 2, 0, view.counterbore / 2, view.depth);
     const auto hole = paper.box(-view.hole / 2, view.depth, view.hole / 2, view.bottom);
-    const double over = std::min(cut.top, paper.at(0, view.head_top).y) - k_dimension;
+    const double over = std::min(cut.top, paper.at(0, view.head_top).y) - k_level;
     sketch.across({cut.left, cut.right, over, cut.top, cut.top, Side::left},
                   limits_stack(*answer.counterbore, lettering));
-    const double under = hole.bottom + k_dimension;
+    const double under = hole.bottom + k_level;
     sketch.across({hole.left, hole.right, under, hole.bottom, hole.bottom, Side::left},
                   limits_stack(*answer.hole, lettering));
     const auto right = paper.at(wide, 0);
