@@ -13,7 +13,7 @@ using tables::mm;
 
 TEST_CASE("every default of shop practice is read by its rule") {
     const auto rows = tables::reference().practice();
-    CHECK(rows.size() == 45);
+    CHECK(rows.size() == 50);
     const auto practice = trade::read_practice(rows);
     CHECK(practice.head_clearance == in(".005"));
     CHECK(practice.tool_over_head_number == sixty_fourths(1));
