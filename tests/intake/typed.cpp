@@ -89,7 +89,7 @@ class Afternoon {
         usleep(100'000);
         terminal_->kill();
         begin();
-        expect(contains(greeting_, fmt::format("Going on after number {},", number - 1)),
+        expect(contains(greeting_, fmt::format("Going on after number {}", number - 1)),
                "it goes on where it was killed\n" + greeting_);
         expect(terminal_->prompted() == number, "the line that was being typed is lost, no other");
         store(line);

@@ -8,6 +8,7 @@
 
 #include "cli/intake/phrase.hpp"
 #include "cli/intake/reply.hpp"
+#include "cli/intake/said.hpp"
 #include "cli/record/entry.hpp"
 #include "present/text.hpp"
 #include "store/history.hpp"
@@ -196,10 +197,8 @@ std::string Session::greeting() const {
     const Carry next = carry();
     std::string text;
     const auto say = [&text](const std::string& what) {
-        text += (text.empty() ? "" : ", ") + what;
+        text += (text.empty() ? ": " : ", ") + what;
     };
-    if (last_ != 0)
-        say("after number " + std::to_string(last_));
     if (!next.set.empty())
         say("set " + next.set);
     const std::string place = next.one_place ? next.place : next_place(next.place);
@@ -208,10 +207,20 @@ std::string Session::greeting() const {
     if (next.unit != next.usual)
         say(next.unit == length::Unit::millimetre ? "bare numbers in mm"
                                                   : "bare numbers in inches");
+    if (next.pilots_come)
+        say("loose pilots");
     for (const auto& [column, cell] : next.pilots_come ? next.pilots : next.bodies)
         if (!cell.empty())
-            say(phrase(column, cell));
-    return text.empty() ? text : "Going on " + text + ".\n";
+            say(column == "marking" && cell == k_as_cut ? "marked with its size"
+                                                        : phrase(column, cell));
+    if (last_ == 0 && text.empty())
+        return {};
+    const std::string after = last_ == 0 ? "" : " after number " + std::to_string(last_);
+    std::string lines;
+    for (const std::string& line :
+         present::wrapped(present::safe("Going on" + after + text + "."), context_.width()))
+        lines += line + '\n';
+    return lines;
 }
 
 } // namespace cli::intake
