@@ -49,6 +49,12 @@ void print(const std::string& text, Context& context) {
                                  "what was entered before is stored; counterpart history shows it");
 }
 
+// Typing on would be no use.
+bool ends_talk(const error::Error& error) {
+    return error.code() == error::ExitCode::input_output ||
+           error.code() == error::ExitCode::damaged_file;
+}
+
 // What a line of the terminal comes to; false for the last one.
 bool answer(const std::string& typed, Session& session, Context& context) {
     const std::string word = trade::folded(typed);
@@ -63,10 +69,12 @@ bool answer(const std::string& typed, Session& session, Context& context) {
             print(session.enter(typed), context);
     } catch (const LineError& error) {
         print(explained(typed, error, context.width()), context);
-    } catch (const error::BadData& error) {
-        print(present::safe_lines(error.what()) + "\n  " + error.hint() + '\n', context);
-    } catch (const error::NoSuchRecord& error) {
-        print(present::safe_lines(error.what()) + '\n', context);
+    } catch (const error::Error& error) {
+        if (ends_talk(error))
+            throw;
+        print(present::safe_lines(error.what()) + '\n' +
+                  (error.hint().empty() ? "" : "  " + present::safe_lines(error.hint()) + '\n'),
+              context);
     }
     return true;
 }

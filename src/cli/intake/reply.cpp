@@ -11,6 +11,7 @@
 #include "cli/intake/phrase.hpp"
 #include "cli/serves.hpp"
 #include "present/text.hpp"
+#include "store/tools.hpp"
 
 namespace cli::intake {
 
@@ -100,6 +101,24 @@ void describe(std::string& text, const Record& record, const record::Columns<Rec
         add(text, "taken over: " + over, context);
 }
 
+// Tools that are where this one's place was counted up to.
+std::vector<std::string> already_there(const Tool& tool, const Line& line,
+                                       const store::File& file) {
+    std::vector<std::string> lines;
+    const auto [number, place] =
+        std::visit([](const auto& record) { return std::pair(record.number, record.place); }, tool);
+    if (line.taken.count("place") == 0 || next_place(place) == place || line.next.one_place)
+        return lines;
+    const auto look = [&, number = number, place = place](const auto& others) {
+        for (const auto& other : others)
+            if (other.place == place && other.number != number && !other.retired)
+                lines.push_back(one_line(other, file.unit()));
+    };
+    look(store::bodies(file));
+    look(store::pilots(file));
+    return lines;
+}
+
 } // namespace
 
 std::string reply(const Tool& tool, const Line& line, Context& context) {
@@ -111,6 +130,8 @@ std::string reply(const Tool& tool, const Line& line, Context& context) {
         describe(text, std::get<record::PilotRecord>(tool), record::pilot_columns(), line, context,
                  file.unit());
     add(text, served_line(tool, context), context);
+    for (const std::string& other : already_there(tool, line, file))
+        add(text, "in the same place: " + other, context);
     for (const Tool& other : alike(tool, file))
         add(text, "perhaps the same as " + one_line(other, file.unit()), context);
     const std::string missing =
