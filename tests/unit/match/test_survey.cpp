@@ -88,8 +88,15 @@ TEST_CASE("a pilot can go while another does its work, and a body that needs wor
 TEST_CASE("while nobody knows which tool will do, none can go, nor one that serves nothing") {
     const auto shop = bench::shop();
     auto doubtful = bench::integral_body();
-    doubtful.cut_dia = bench::known(bench::tenths(4700, 5000)); // the head asks for .4740
-    CHECK(duplicates_of(tools_of({doubtful, doubtful}), shop).each_can_go.empty());
+    doubtful.cut_dia = bench::known(bench::tenths(4700, 5000)); // the newer head asks for .4740
+    const auto twins = tools_of({doubtful, doubtful});
+    const match::Jobs jobs({bench::question(bench::newer()), bench::question(bench::older())},
+                           shop);
+    CHECK(match::find_duplicates(jobs, 2, twins).each_can_go.empty());
+    // Both are ready for the older one; where only that is on the house list either can go.
+    const match::Jobs listed({bench::question(bench::older()), bench::question(bench::newer())},
+                             shop);
+    CHECK(match::find_duplicates(listed, 1, twins).each_can_go.size() == 2);
     auto unknown = bench::integral_body();
     unknown.cut_dia.reset();
     const auto found = duplicates_of(tools_of({bench::integral_body(), unknown}), shop);
