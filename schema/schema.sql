@@ -18,12 +18,23 @@ CREATE TABLE tool_number (
     kind TEXT NOT NULL CONSTRAINT kind CHECK (kind IN ('body', 'pilot'))
 ) STRICT;
 
--- Who has a tool. Outside history, so that a borrower's name can be forgotten.
+-- Who has a tool, since when (UTC, ISO 8601) and by which day it is due back. Outside history, so
+-- that a borrower's name can be forgotten.
 CREATE TABLE loan (
     number INTEGER PRIMARY KEY REFERENCES tool_number (number),
     name TEXT NOT NULL CONSTRAINT name CHECK (name <> ''),
     since TEXT NOT NULL,
     due TEXT
+) STRICT;
+
+-- Loans that are over, until they are purged.
+CREATE TABLE closed_loan (
+    id INTEGER PRIMARY KEY,
+    number INTEGER NOT NULL REFERENCES tool_number (number),
+    name TEXT NOT NULL CONSTRAINT name CHECK (name <> ''),
+    since TEXT NOT NULL,
+    due TEXT,
+    back TEXT NOT NULL
 ) STRICT;
 
 -- One change: what the user asked for, and when (UTC, ISO 8601). A snapshot holds every row of

@@ -64,7 +64,7 @@ std::string usage(const CLI::App& app) {
     std::string text = "Usage: " + full_name(app);
     if (app.get_parent() == nullptr)
         return text + " [--file FILE] [--units UNIT] COMMAND ...\n";
-    if (!app.get_subcommands(nullptr).empty())
+    if (!app.get_subcommands(nullptr).empty() && app.get_require_subcommand_min() > 0)
         return text + " VERB ...\n";
     if (has_options(app))
         text += " [OPTIONS]";
@@ -75,6 +75,8 @@ std::string usage(const CLI::App& app) {
         const std::string name = option->get_name(true, false) + (many ? "..." : "");
         text += option->get_required() ? ' ' + name : " [" + name + ']';
     }
+    if (!app.get_subcommands(nullptr).empty())
+        text += "\n       " + full_name(app) + " VERB ...";
     return text + '\n';
 }
 

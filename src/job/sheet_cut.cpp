@@ -10,7 +10,7 @@
 #include "job/run.hpp"
 #include "job/sheet_parts.hpp"
 #include "match/say.hpp"
-#include "trade/size.hpp"
+#include "trade/set_screw.hpp"
 
 namespace job {
 
@@ -68,13 +68,8 @@ length::MaybeRange Subject::hole_at_seat() const {
 }
 
 std::string Subject::key() const {
-    if (body.set_screw.empty())
-        return {};
-    const auto size = trade::parse_thread(body.set_screw).size.text;
-    for (const auto& row : books.set_screws)
-        if (row.size == size)
-            return row.key;
-    return {};
+    const auto row = trade::find_set_screw(body.set_screw, books.set_screws);
+    return row ? row->key : std::string();
 }
 
 Section tools_section(const Subject& subject) {

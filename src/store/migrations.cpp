@@ -8,6 +8,7 @@ namespace embedded {
 extern const std::string_view k_0001_first;
 extern const std::string_view k_0002_stock;
 extern const std::string_view k_0003_machine;
+extern const std::string_view k_0004_loan;
 } // namespace embedded
 
 namespace store {
@@ -17,6 +18,7 @@ const std::vector<Migration>& migrations() {
         {"0001-first", embedded::k_0001_first},
         {"0002-stock", embedded::k_0002_stock},
         {"0003-machine", embedded::k_0003_machine},
+        {"0004-loan", embedded::k_0004_loan},
     };
     return k_migrations;
 }

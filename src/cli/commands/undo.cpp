@@ -5,6 +5,7 @@
 #include "cli/command.hpp"
 #include "present/text.hpp"
 #include "store/history.hpp"
+#include "store/loans.hpp"
 
 namespace cli::commands {
 
@@ -12,10 +13,26 @@ namespace {
 
 struct Options {};
 
+constexpr auto k_loans_stay = "loans are not part of the history and stay as they are; "
+                              "counterpart loan back ends one";
+
+// Someone who has just lent a tool means the loan.
+store::Undone take_back_newest(store::File& file) {
+    try {
+        return store::undo(file);
+    } catch (const error::NoSuchRecord& nothing) {
+        throw error::NoSuchRecord(nothing.what(),
+                                  store::newest_loan_time(file) ? k_loans_stay : nothing.hint());
+    }
+}
+
 error::ExitCode run(const Options&, Context& context) {
-    const store::Undone undone = store::undo(context.catalogue(store::Access::write));
+    store::File& file = context.catalogue(store::Access::write);
+    const store::Undone undone = take_back_newest(file);
     context.out() << "Taken back: " << present::safe(undone.words) << " (of " << undone.time << ", "
                   << undone.rows << (undone.rows == 1 ? " row)\n" : " rows)\n");
+    if (const auto loan = store::newest_loan_time(file); loan && *loan >= undone.time)
+        context.out() << "Mind: " << k_loans_stay << ".\n";
     return error::ExitCode::done;
 }
 
