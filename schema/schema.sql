@@ -273,6 +273,15 @@ CREATE TABLE stock (
     diameter INTEGER PRIMARY KEY CONSTRAINT diameter CHECK (diameter > 0)
 ) STRICT;
 
+-- What the columns of a person's own files are called here: for files of one kind with one header
+-- row (folded, as a row of CSV), our names in its order, empty for a column that is left out.
+CREATE TABLE column_map (
+    kind TEXT NOT NULL CONSTRAINT kind CHECK (kind IN ('bodies', 'pilots', 'screws', 'house')),
+    header TEXT NOT NULL CONSTRAINT header CHECK (header <> ''),
+    ours TEXT NOT NULL,
+    PRIMARY KEY (kind, header)
+) STRICT, WITHOUT ROWID;
+
 -- The triggers write the history, so that no statement can forget it. The functions are the
 -- program's: counterpart_row and counterpart_key make JSON, counterpart_group gives the change that
 -- is going on, counterpart_digest sums up a row. Without them a change to these tables fails. A
@@ -778,5 +787,41 @@ BEGIN
         'stock' AS tbl, counterpart_key(OLD.diameter) AS rowkey, NULL AS number,
         counterpart_row(
             'diameter', OLD.diameter) AS before,
+        NULL AS after);
+END;
+
+CREATE TRIGGER column_map_insert AFTER INSERT ON column_map
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'column_map' AS tbl, counterpart_key(NEW.kind, NEW.header) AS rowkey, NULL AS number,
+        NULL AS before,
+        counterpart_row(
+            'kind', NEW.kind, 'header', NEW.header, 'ours', NEW.ours) AS after);
+END;
+CREATE TRIGGER column_map_update AFTER UPDATE ON column_map
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'column_map' AS tbl, counterpart_key(NEW.kind, NEW.header) AS rowkey, NULL AS number,
+        counterpart_row(
+            'kind', OLD.kind, 'header', OLD.header, 'ours', OLD.ours) AS before,
+        counterpart_row(
+            'kind', NEW.kind, 'header', NEW.header, 'ours', NEW.ours) AS after)
+    WHERE before IS NOT after;
+END;
+CREATE TRIGGER column_map_delete AFTER DELETE ON column_map
+BEGIN
+    INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+    SELECT counterpart_group(), tbl, rowkey, number, before, after,
+        counterpart_digest(tbl, rowkey, before, after)
+    FROM (SELECT
+        'column_map' AS tbl, counterpart_key(OLD.kind, OLD.header) AS rowkey, NULL AS number,
+        counterpart_row(
+            'kind', OLD.kind, 'header', OLD.header, 'ours', OLD.ours) AS before,
         NULL AS after);
 END;

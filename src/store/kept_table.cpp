@@ -40,7 +40,8 @@ std::vector<std::string> names(SQLite::Database& database, const char* sql,
 
 const std::vector<std::string>& kept_tables() {
     static const std::vector<std::string> k_names = {
-        "body", "pilot", "work", "trial", "own_screw", "house", "practice", "machine", "stock"};
+        "body",  "pilot",    "work",    "trial", "own_screw",
+        "house", "practice", "machine", "stock", "column_map"};
     return k_names;
 }
 

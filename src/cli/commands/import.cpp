@@ -1,23 +1,60 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// `import`: a CSV file into the catalogue, all of it or nothing.
+// `import`: a CSV file into the catalogue: all of it or nothing, or with --rejects the rows that
+// are right. A trial that goes wrong is taken back as a whole and made again without the rows that
+// were wrong, so that what is written was right together.
 #include <fmt/format.h>
+
+#include <algorithm>
 
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "cli/transfer/files.hpp"
+#include "cli/transfer/rejects.hpp"
 #include "cli/transfer/take_in.hpp"
+#include "present/csv.hpp"
+#include "present/table.hpp"
+#include "store/column_maps.hpp"
 
 namespace cli::commands {
 
 namespace {
 
+using transfer::ColumnMap;
+using transfer::SheetRow;
+
 enum class What { bodies, pilots, screws, house };
+
+constexpr const char* k_kinds[] = {"bodies", "pilots", "screws", "house"};
+constexpr std::size_t k_most_shown = 500; // rows of a dry run
 
 struct Options {
     std::string file;
+    std::string map;     // file of their column names
+    std::string rejects; // file to write
     bool dry_run = false;
+};
+
+// One file on its way in.
+struct Intake {
+    What what;
+    std::string text;
+    std::vector<std::string> header;
+    ColumnMap map;
+    bool map_is_new = false;
+    std::vector<SheetRow> rows;
+    transfer::Mistakes mistakes; // of every row that was tried
+    bool readable = true;        // as CSV, with columns of ours
+
+    [[nodiscard]] std::string kind() const { return k_kinds[static_cast<int>(what)]; }
+};
+
+// What came of trying the rows once.
+struct Trial {
+    std::string taken; // in words
+    std::vector<transfer::TakenRow> rows;
+    transfer::Mistakes mistakes;
 };
 
 std::string counted(std::size_t count, const std::string& one, const std::string& many) {
@@ -32,25 +69,23 @@ std::string with_numbers(const std::string& text, const std::vector<std::int64_t
     return fmt::format("{}, numbers {} to {}", text, numbers.front(), numbers.back());
 }
 
-std::vector<transfer::SheetRow> read_rows(What what, const std::string& text,
-                                          transfer::Mistakes& mistakes) {
+std::vector<std::string> columns_of(What what) {
     switch (what) {
     case What::bodies:
-        return transfer::read_sheet(text, record::names_of(record::body_columns()), "", mistakes);
+        return record::names_of(record::body_columns());
     case What::pilots:
-        return transfer::read_sheet(text, record::names_of(record::pilot_columns()), "", mistakes);
+        return record::names_of(record::pilot_columns());
     case What::screws:
-        return transfer::read_sheet(text, record::names_of(record::screw_columns()), "screw",
-                                    mistakes);
+        return record::names_of(record::screw_columns());
     case What::house:
         break;
     }
-    return transfer::read_sheet(text, record::names_of(record::house_columns()), "screw", mistakes);
+    return record::names_of(record::house_columns());
 }
 
 // What was taken in, in words.
-std::string take_in(What what, const std::vector<transfer::SheetRow>& rows,
-                    transfer::Destination& to, Context& context) {
+std::string take_in(What what, const std::vector<SheetRow>& rows, transfer::Destination& to,
+                    Context& context) {
     if (what == What::bodies) {
         const auto numbers = transfer::take_in_bodies(rows, to);
         return with_numbers(counted(numbers.size(), "body", "bodies"), numbers);
@@ -65,34 +100,143 @@ std::string take_in(What what, const std::vector<transfer::SheetRow>& rows,
            " of the house list";
 }
 
-void refuse_mistakes(const transfer::Mistakes& mistakes, const Options& options,
-                     const Context& context) {
-    if (mistakes.empty())
-        return;
-    mistakes.print(options.file, context.err());
+// The map asked for, else the one that the catalogue has for this header.
+void choose_map(Intake& intake, const Options& options, const store::File& file) {
+    if (!options.map.empty()) {
+        intake.map =
+            transfer::read_column_map(transfer::read_whole(options.map), columns_of(intake.what));
+        transfer::refuse_other_columns(intake.map, intake.header);
+        intake.map_is_new = true;
+    } else if (const auto ours =
+                   store::column_map(file, intake.kind(), transfer::header_key(intake.header))) {
+        intake.map = transfer::map_from(*ours, intake.header);
+    }
+}
+
+Intake read_intake(What what, const Options& options, const store::File& file) {
+    Intake intake{what, transfer::read_whole(options.file), {}, {}, false, {}, {}, true};
+    intake.header = present::CsvReader(present::csv_text(intake.text)).header();
+    choose_map(intake, options, file);
+    const bool of_tools = what == What::bodies || what == What::pilots;
+    intake.rows = transfer::read_sheet(intake.text, columns_of(what), of_tools ? "" : "screw",
+                                       intake.mistakes, intake.map);
+    intake.readable = intake.mistakes.empty();
+    return intake;
+}
+
+Trial try_rows(const Intake& intake, store::Change& change, bool tell, Context& context) {
+    Trial trial;
+    const Measures measures(context);
+    transfer::Destination to{context.catalogue(store::Access::write), change, measures.reading(),
+                             trial.mistakes, tell ? &trial.rows : nullptr};
+    trial.taken = take_in(intake.what, intake.rows, to, context);
+    if (intake.map_is_new)
+        store::put_column_map(change, intake.kind(), transfer::header_key(intake.header),
+                              transfer::ours_in_order(intake.map, intake.header));
+    return trial;
+}
+
+// Leaves out the rows that were wrong; false when none is left.
+bool drop_rows(Intake& intake, const transfer::Mistakes& mistakes) {
+    const auto wrong = mistakes.by_row();
+    std::erase_if(intake.rows, [&](const SheetRow& row) { return wrong.count(row.row) > 0; });
+    return !intake.rows.empty();
+}
+
+void say_map(const Intake& intake, const Context& context) {
+    const std::string words = transfer::in_words(intake.map, intake.header);
+    if (!words.empty())
+        context.out() << (intake.map_is_new ? "Columns: " : "Columns, by the map saved for them: ")
+                      << words << ".\n";
+}
+
+// A row a row of the file: the number it would get and what it is, or what is wrong.
+std::string trial_table(const Intake& intake, const Trial& trial, const Context& context) {
+    struct Line {
+        std::size_t row;
+        std::vector<std::string> cells;
+    };
+    std::vector<Line> lines;
+    for (const auto& [row, number, what] : trial.rows)
+        if (lines.size() < k_most_shown)
+            lines.push_back(
+                {row, {std::to_string(row), number == 0 ? "" : std::to_string(number), what}});
+    const std::size_t more = trial.rows.size() - lines.size();
+    for (const auto& [row, problem] : intake.mistakes.by_row())
+        lines.push_back({row, {std::to_string(row), "", "wrong: " + problem}});
+    std::stable_sort(lines.begin(), lines.end(),
+                     [](const Line& a, const Line& b) { return a.row < b.row; });
+    present::Table table({{"row", true}, {"number", true}, {"what it is"}});
+    for (const Line& line : lines)
+        table.add(line.cells);
+    return (table.empty() ? "" : table.text(context.width(), context.style())) +
+           (more == 0 ? "" : fmt::format("and {} more rows that are right\n", more));
+}
+
+error::ExitCode tell_of_trial(const Intake& intake, const Trial& trial, const Options& options,
+                              const Context& context) {
+    context.out() << trial_table(intake, trial, context);
+    if (intake.mistakes.empty()) {
+        context.out() << "Nothing wrong: " << trial.taken << ". Nothing was written.\n";
+        return error::ExitCode::done;
+    }
+    intake.mistakes.print(options.file, context.err());
+    context.out() << counted(intake.mistakes.by_row().size(), "row is", "rows are")
+                  << " wrong. Nothing was written.\n";
+    return error::ExitCode::bad_data;
+}
+
+// Nothing goes in.
+[[noreturn]] void refuse(const Intake& intake, const Options& options, bool rejects_written,
+                         const Context& context) {
+    intake.mistakes.print(options.file, context.err());
     throw error::BadData(
-        "nothing was imported: " + counted(mistakes.count(), "mistake", "mistakes") + " in " +
-            options.file,
-        "mend the file and import it again");
+        "nothing was imported: " + counted(intake.mistakes.count(), "mistake", "mistakes") +
+            " in " + options.file,
+        rejects_written ? "mend " + options.rejects + " and import that"
+                        : "mend the file and import it again");
+}
+
+void write_rejects(const Intake& intake, const Options& options) {
+    transfer::write_whole(options.rejects,
+                          transfer::rejects_csv(intake.text, intake.mistakes.by_row()), false);
+}
+
+error::ExitCode finish(const Intake& intake, const Trial& trial, store::Change& change,
+                       const Options& options, Context& context) {
+    const auto rejected = intake.mistakes.by_row();
+    if (!rejected.empty())
+        write_rejects(intake, options);
+    change.commit();
+    context.out() << "Imported " << trial.taken << ".\n";
+    if (rejected.empty())
+        return error::ExitCode::done;
+    intake.mistakes.print(options.file, context.err());
+    context.out() << counted(rejected.size(), "row was", "rows were")
+                  << " rejected: mend what is in " << options.rejects << " and import that.\n";
+    return error::ExitCode::done;
 }
 
 template <What what>
 error::ExitCode run(const Options& options, Context& context) {
-    store::File& file = context.catalogue(store::Access::write);
-    const Measures measures(context);
-    transfer::Mistakes mistakes;
-    const auto rows = read_rows(what, transfer::read_whole(options.file), mistakes);
-    store::Change change(file, context.settings().words);
-    transfer::Destination to{file, change, measures.reading(), mistakes};
-    const std::string taken = take_in(what, rows, to, context);
-    refuse_mistakes(mistakes, options, context);
-    if (options.dry_run) {
-        context.out() << "Nothing wrong: " << taken << ". Nothing was written.\n";
-        return error::ExitCode::done;
+    Intake intake = read_intake(what, options, context.catalogue(store::Access::write));
+    const bool may_reject = !options.rejects.empty() && intake.readable;
+    say_map(intake, context);
+    while (true) {
+        store::Change change(context.catalogue(store::Access::write), context.settings().words);
+        const Trial trial = try_rows(intake, change, options.dry_run, context);
+        intake.mistakes.add(trial.mistakes);
+        const bool right = intake.readable && trial.mistakes.empty();
+        if (!right && may_reject && drop_rows(intake, trial.mistakes))
+            continue;
+        if (options.dry_run)
+            return tell_of_trial(intake, trial, options, context);
+        if (right)
+            return finish(intake, trial, change, options, context);
+        if (may_reject)
+            write_rejects(intake, options);
+        refuse(intake, options, may_reject, context);
     }
-    change.commit();
-    context.out() << "Imported " << taken << ".\n";
-    return error::ExitCode::done;
 }
 
 template <What what>
@@ -101,7 +245,12 @@ void declare_verb(CLI::App& app, Plan& plan, const std::string& name, const std:
     Options& options = chosen<Options>(*verb, plan, run<what>);
     verb->add_option("FILE", options.file, "a CSV file, its first row naming the columns")
         ->required();
-    verb->add_flag("--dry-run", options.dry_run, "check everything, write nothing");
+    verb->add_option("--map", options.map, "a file that says what its columns are called here")
+        ->type_name("MAPFILE");
+    verb->add_option("--rejects", options.rejects,
+                     "take in the rows that are right, write the others into this file")
+        ->type_name("FILE");
+    verb->add_flag("--dry-run", options.dry_run, "show what would happen, write nothing");
 }
 
 } // namespace

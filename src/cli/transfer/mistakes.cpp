@@ -25,6 +25,23 @@ void Mistakes::add(std::size_t row, const std::vector<record::Problem>& problems
         add(row, problem);
 }
 
+void Mistakes::add(const Mistakes& more) {
+    found_.insert(found_.end(), more.found_.begin(), more.found_.end());
+}
+
+std::map<std::size_t, std::string> Mistakes::by_row() const {
+    std::map<std::size_t, std::string> rows;
+    for (const auto& [row, problem] : found_) {
+        std::string& text = rows[row];
+        text += text.empty() ? "" : "; ";
+        text += problem.column.empty() ? "" : problem.column + ": ";
+        text += problem.what;
+        if (!problem.cell.empty())
+            text += ": '" + problem.cell + '\'';
+    }
+    return rows;
+}
+
 void Mistakes::print(const std::string& file, std::ostream& err) const {
     std::vector<Mistake> sorted = found_;
     std::stable_sort(sorted.begin(), sorted.end(),

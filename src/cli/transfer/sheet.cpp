@@ -16,13 +16,6 @@ namespace cli::transfer {
 
 namespace {
 
-// Column names as they are compared: `Cut dia` is `cut_dia`.
-std::string column_name(std::string_view cell) {
-    std::string name = trade::folded(cell);
-    std::replace(name.begin(), name.end(), ' ', '_');
-    return name;
-}
-
 bool has(const std::vector<std::string>& names, const std::string& name) {
     return std::find(names.begin(), names.end(), name) != names.end();
 }
@@ -37,9 +30,18 @@ void refuse_other_separator(const std::string& header, Mistakes& mistakes) {
     }
 }
 
+// Our name of a column of the file; empty where it is passed over.
+std::string our_name(const std::string& cell, const ColumnMap& map) {
+    const std::string theirs = trade::folded(cell);
+    if (const auto found = map.find(theirs); found != map.end())
+        return found->second;
+    return theirs == k_problem_column ? std::string() : column_name(cell);
+}
+
 std::vector<std::string> check_header(const present::CsvFile& file,
                                       const std::vector<std::string>& known,
-                                      const std::string& required, Mistakes& mistakes) {
+                                      const std::string& required, const ColumnMap& map,
+                                      Mistakes& mistakes) {
     std::vector<std::string> names;
     if (file.header.size() == 1)
         refuse_other_separator(file.header.front(), mistakes);
@@ -47,13 +49,14 @@ std::vector<std::string> check_header(const present::CsvFile& file,
         return names;
     for (std::size_t i = 0; i < file.header.size(); ++i) {
         const std::string& cell = file.header[i];
-        const std::string name = column_name(cell);
+        const std::string name = our_name(cell, map);
+        const bool passed_over = name.empty() && !cell.empty();
         const std::string place = std::to_string(i + 1);
-        if (!has(known, name))
+        if (!passed_over && !has(known, name))
             mistakes.add(
                 1, {place, "unknown column", cell.empty() ? "(empty)" : cell,
                     did_you_mean(name, known, fmt::format("columns: {}", fmt::join(known, ", ")))});
-        else if (has(names, name))
+        else if (!passed_over && has(names, name))
             mistakes.add(1, {place, "a column that is there twice", cell, "keep one of them"});
         names.push_back(name);
     }
@@ -64,12 +67,19 @@ std::vector<std::string> check_header(const present::CsvFile& file,
 
 } // namespace
 
+std::string column_name(std::string_view cell) {
+    std::string name = trade::folded(cell);
+    std::replace(name.begin(), name.end(), ' ', '_');
+    return name;
+}
+
 std::vector<SheetRow> read_sheet(std::string_view text, const std::vector<std::string>& known,
-                                 const std::string& required, Mistakes& mistakes) {
+                                 const std::string& required, Mistakes& mistakes,
+                                 const ColumnMap& map) {
     const present::CsvFile file = present::read_csv(text);
     std::vector<std::string> names;
     if (!file.header.empty())
-        names = check_header(file, known, required, mistakes);
+        names = check_header(file, known, required, map, mistakes);
     for (const present::CsvProblem& problem : file.problems) {
         std::string column;
         if (problem.column > 0)
@@ -85,7 +95,8 @@ std::vector<SheetRow> read_sheet(std::string_view text, const std::vector<std::s
         SheetRow& added = rows.emplace_back();
         added.row = row.row;
         for (std::size_t i = 0; i < names.size(); ++i)
-            added.cells[names[i]] = std::string(trade::trimmed(row.cells[i]));
+            if (!names[i].empty())
+                added.cells[names[i]] = std::string(trade::trimmed(row.cells[i]));
     }
     return rows;
 }

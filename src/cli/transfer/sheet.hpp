@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "cli/record/column.hpp"
+#include "cli/transfer/column_map.hpp"
 #include "cli/transfer/mistakes.hpp"
 
 namespace cli::transfer {
@@ -18,10 +19,15 @@ struct SheetRow {
     record::Cells cells;
 };
 
-// Reads the text of a file whose header may name `known` columns, in any order, and must name
-// `required` (empty: none). What is wrong with the file or its header goes into `mistakes`.
+// Column names as they are compared: `Cut dia` is `cut_dia`.
+[[nodiscard]] std::string column_name(std::string_view cell);
+
+// Reads the text of a file whose header may name `known` columns, in any order, by their names in
+// `map` or their own, and must name `required` (empty: none). What is wrong with the file or its
+// header goes into `mistakes`.
 [[nodiscard]] std::vector<SheetRow> read_sheet(std::string_view text,
                                                const std::vector<std::string>& known,
-                                               const std::string& required, Mistakes& mistakes);
+                                               const std::string& required, Mistakes& mistakes,
+                                               const ColumnMap& map = {});
 
 } // namespace cli::transfer

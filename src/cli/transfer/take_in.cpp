@@ -10,6 +10,7 @@
 
 #include "cli/record/berths.hpp"
 #include "cli/record/entry.hpp"
+#include "cli/what_it_is.hpp"
 #include "match/question.hpp"
 #include "store/tools.hpp"
 #include "trade/text.hpp"
@@ -65,6 +66,15 @@ std::string number_cell(std::int64_t number) {
     return number == 0 ? std::string() : std::to_string(number);
 }
 
+// Adds a tool and tells of it.
+template <class Record>
+std::int64_t add(std::size_t row, const Record& record, Destination& to) {
+    const std::int64_t number = record::add_tool(to.change, record);
+    if (to.taken != nullptr)
+        to.taken->push_back({row, number, what_it_is(record, to.reading.stored)});
+    return number;
+}
+
 } // namespace
 
 std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Destination& to) {
@@ -77,7 +87,7 @@ std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Dest
         if (!problems.empty())
             continue;
         done(row, "number", number_cell(body.number), to,
-             [&, &added = body] { numbers.push_back(record::add_tool(to.change, added)); });
+             [&, at = row, &added = body] { numbers.push_back(add(at, added, to)); });
     }
     std::sort(numbers.begin(), numbers.end());
     return numbers;
@@ -96,7 +106,7 @@ std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Dest
         if (!problems.empty())
             continue;
         done(row, "number", number_cell(pilot.number), to,
-             [&, &added = pilot] { numbers.push_back(record::add_tool(to.change, added)); });
+             [&, at = row, &added = pilot] { numbers.push_back(add(at, added, to)); });
     }
     std::sort(numbers.begin(), numbers.end());
     return numbers;
@@ -111,8 +121,10 @@ std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
                                          "keep one of them"});
             continue;
         }
-        done(row, "screw", screw.name, to, [&, &added = screw] {
+        done(row, "screw", screw.name, to, [&, at = row, &added = screw] {
             store::put_own_screw(to.change, added);
+            if (to.taken != nullptr)
+                to.taken->push_back({at, 0, added.name});
             ++count;
         });
     }
@@ -147,8 +159,12 @@ std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
         if (done(row, "screw", house.screw, to, [&] { screw = house_screw(added, tables, own); }) &&
             done(row, "hole", house.hole, to,
                  [&] { check_house_hole(added, screw, tables, to.reading); }) &&
-            done(row, "screw", house.screw, to, [&] { store::put_house(to.change, added); }))
+            done(row, "screw", house.screw, to, [&] { store::put_house(to.change, added); })) {
+            if (to.taken != nullptr)
+                to.taken->push_back(
+                    {row, 0, house.screw + (house.hole.empty() ? "" : ", hole " + house.hole)});
             ++count;
+        }
     }
     return count;
 }

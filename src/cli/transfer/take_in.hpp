@@ -15,11 +15,19 @@
 
 namespace cli::transfer {
 
+// A row that was taken in, for people.
+struct TakenRow {
+    std::size_t row = 0;
+    std::int64_t number = 0; // of a tool
+    std::string what;
+};
+
 struct Destination {
     store::File& file;
     store::Change& change;
     record::Reading reading;
     Mistakes& mistakes;
+    std::vector<TakenRow>* taken = nullptr; // told here where it is wanted
 };
 
 // The numbers given, ascending.

@@ -11,6 +11,7 @@
 
 #include "random_tools.hpp"
 #include "scratch.hpp"
+#include "store/column_maps.hpp"
 #include "store/history.hpp"
 #include "store/kept_table.hpp"
 #include "store/lists.hpp"
@@ -82,6 +83,7 @@ class Run {
             machine.travel = length::millimetres(random_.between(1, 200));
         store::put_machine(change, machine);
         store::put_stock_bar(change, length::millimetres(random_.between(1, 9)));
+        store::put_column_map(change, "bodies", "header " + which, random_.text());
     }
 
     void drop(Change& change) {
