@@ -4,6 +4,7 @@
 #include "job/run.hpp"
 
 #include "length/print.hpp"
+#include "trade/conversion.hpp"
 #include "trade/text.hpp"
 
 namespace job {
@@ -20,7 +21,7 @@ constexpr Measure k_handling{Kind::time, 30, 90}; // clamp, enter, gauge, clear 
 constexpr double k_seconds = 60;
 
 Measure feet(int low, int high) {
-    return {Kind::surface_speed, low * k_metres_in_foot, high * k_metres_in_foot};
+    return {Kind::surface_speed, low * trade::k_metres_in_foot, high * trade::k_metres_in_foot};
 }
 
 Measure counted(double count) {

@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "length/print.hpp"
+#include "trade/conversion.hpp"
 
 namespace job {
 
@@ -15,7 +16,6 @@ using length::Range;
 
 namespace {
 
-constexpr double k_mm_in_inch = 25.4;
 constexpr double k_mm_in_metre = 1000;
 constexpr double k_share_of_proof = 0.75;
 // Of the pitch: so far under the screw lies the diameter that the stress area is reckoned with.
@@ -74,7 +74,7 @@ std::optional<double> pitch_mm(const trade::Screw& screw) {
         return std::nullopt;
     const auto system = screw.size->system;
     const bool in_mm = system == trade::SizeSystem::metric || system == trade::SizeSystem::ba;
-    return in_mm ? *number : k_mm_in_inch / *number;
+    return in_mm ? *number : trade::k_mm_in_inch / *number;
 }
 
 Figure stress_area(double diameter, double pitch, bool metric) {

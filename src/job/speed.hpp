@@ -11,8 +11,6 @@
 
 namespace job {
 
-inline constexpr double k_metres_in_foot = 0.3048;
-
 // Turns a minute of a cutter of diameter `cutter` (> 0) at `surface_speed` metres a minute:
 // n = v / (pi d). Source: the definition; Machinery's Handbook states it as 12 V / (pi D).
 [[nodiscard]] double turns_a_minute(double surface_speed, length::Length cutter);

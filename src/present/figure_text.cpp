@@ -11,6 +11,7 @@
 
 #include "length/print.hpp"
 #include "present/text.hpp"
+#include "trade/conversion.hpp"
 
 namespace present {
 
@@ -18,12 +19,7 @@ using length::Unit;
 
 namespace {
 
-// Exact by definition: the inch of 1959, the avoirdupois pound, standard gravity.
-constexpr double k_mm_in_inch = 25.4;
-constexpr double k_metres_in_foot = 0.3048;
-constexpr double k_newtons_in_pound = 0.45359237 * 9.80665;
-constexpr double k_newton_metres_in_foot_pound = k_newtons_in_pound * k_metres_in_foot;
-constexpr double k_mpa_in_psi = k_newtons_in_pound / (k_mm_in_inch * k_mm_in_inch);
+constexpr double k_mpa_in_psi = trade::k_megapascals_in_ksi / 1000;
 
 constexpr double k_least_foot_pounds = 10;
 constexpr double k_least_kilonewtons = 10;
@@ -39,14 +35,14 @@ struct Scale {
 Scale torque_scale(double most, Unit unit) {
     if (unit == Unit::millimetre)
         return {" N m", 1};
-    if (most < k_least_foot_pounds * k_newton_metres_in_foot_pound)
-        return {" in-lb", k_newton_metres_in_foot_pound / 12};
-    return {" ft-lb", k_newton_metres_in_foot_pound};
+    if (most < k_least_foot_pounds * trade::k_newton_metres_in_foot_pound)
+        return {" in-lb", trade::k_newton_metres_in_foot_pound / 12};
+    return {" ft-lb", trade::k_newton_metres_in_foot_pound};
 }
 
 Scale force_scale(double most, Unit unit) {
     if (unit == Unit::inch)
-        return {" lbf", k_newtons_in_pound};
+        return {" lbf", trade::k_newtons_in_pound};
     return most < k_least_kilonewtons * 1000 ? Scale{" N", 1} : Scale{" kN", 1000};
 }
 
@@ -56,9 +52,9 @@ Scale scale_of(const job::Measure& measure, Unit unit) {
     case job::Kind::angle:
         return {" deg", 1};
     case job::Kind::area:
-        return inch ? Scale{" sq in", k_mm_in_inch * k_mm_in_inch} : Scale{" mm2", 1};
+        return inch ? Scale{" sq in", trade::k_mm_in_inch * trade::k_mm_in_inch} : Scale{" mm2", 1};
     case job::Kind::surface_speed:
-        return inch ? Scale{" ft/min", k_metres_in_foot} : Scale{" m/min", 1};
+        return inch ? Scale{" ft/min", trade::k_metres_in_foot} : Scale{" m/min", 1};
     case job::Kind::rotation:
         return {" rpm", 1, 4};
     case job::Kind::torque:

@@ -5,12 +5,13 @@
 
 #include <fmt/format.h>
 
-#include "job/speed.hpp"
+#include "job/figure.hpp"
 #include "length/print.hpp"
 #include "present/fields.hpp"
 #include "present/figure_text.hpp"
 #include "present/table.hpp"
 #include "present/text.hpp"
+#include "trade/conversion.hpp"
 
 namespace present {
 
@@ -20,8 +21,8 @@ using length::Unit;
 namespace {
 
 std::string speed_text(int least, int most, Unit unit) {
-    return figure_value(job::Measure{job::Kind::surface_speed, least * job::k_metres_in_foot,
-                                     most * job::k_metres_in_foot},
+    return figure_value(job::Measure{job::Kind::surface_speed, least * trade::k_metres_in_foot,
+                                     most * trade::k_metres_in_foot},
                         unit);
 }
 

@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include "job/speed.hpp"
+#include "trade/conversion.hpp"
 
 namespace {
 
@@ -14,7 +15,7 @@ struct Example {
 };
 
 double turns(const Example& example) {
-    return job::turns_a_minute(example.feet_a_minute * job::k_metres_in_foot,
+    return job::turns_a_minute(example.feet_a_minute * trade::k_metres_in_foot,
                                length::sixty_fourths(example.sixty_fourths));
 }
 
