@@ -87,6 +87,8 @@ error::ExitCode talk(Session& session, Context& context) {
     while (true) {
         const auto typed =
             editor.line(fmt::format("{}> ", store::next_number(context.catalogue())));
+        if (!typed)
+            print("\n", context);
         if (!typed || !answer(*typed, session, context))
             return error::ExitCode::done;
     }

@@ -4,6 +4,8 @@
 // What a line of quick entry says, as the cells that a file would hold.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <random>
 #include <string>
 #include <vector>
 
@@ -46,6 +48,50 @@ TEST_CASE("a line is sizes and plain words, in any order") {
     CHECK(cells("place B4; 3f s1/2; dull cut 3/4 pilot 1/2 mic") == expected);
     CHECK(cells("3/4X1/2 mic s1/2 f3 p B4 blunt") == expected);
     CHECK(cells("DULL Place B4 3/4 \xC3\x97 1/2 Micrometer SHANK 1/2 Flutes 3") == expected);
+}
+
+TEST_CASE("every order of a line's parts says the same") {
+    std::vector<std::string> parts{"1/2mic x .2510mic x 3/8", "shank 1/2", "3 flutes", "dull",
+                                   "place rack 1, hole 3",    "hss",       "reach 7/8"};
+    std::sort(parts.begin(), parts.end());
+    const auto line_of = [&parts] {
+        std::string text;
+        for (const std::string& part : parts)
+            text += part + ' ';
+        return text;
+    };
+    const std::string expected = cells(line_of());
+    std::size_t differ = 0;
+    while (std::next_permutation(parts.begin(), parts.end()))
+        differ += cells(line_of()) == expected ? 0 : 1;
+    CHECK(differ == 0);
+}
+
+TEST_CASE("whatever is typed is understood or refused with a place in the line") {
+    const std::vector<std::string> pieces{
+        "3/4",  ".5",    "1 1/2", "x",     "X 3", "mm",     "in",  "in 3",   "mic",  "mark",
+        "all",  "pilot", "p",     "B4",    "set", "note",   "m",   ";",      ",",    "+-",
+        "+.01", "-",     "go",    "no-go", "s",   "f",      "unk", "lost",   "#8",   "M3",
+        "\"",   "\xC3",  "\xFF",  "(",     "3f",  "number", "mt",  "at",     "flat", "bore",
+        "no",   "dull",  "cut",   "",      "\t",  "\x1b",   "0",   "unknown"};
+    std::mt19937 dice(7);
+    std::uniform_int_distribution<std::size_t> any(0, pieces.size() - 1);
+    Carry carry;
+    std::size_t understood = 0;
+    for (int i = 0; i < 50'000; ++i) {
+        std::string text;
+        for (std::size_t n = any(dice) % 9; n > 0; --n)
+            text += pieces[any(dice)] + (any(dice) % 4 == 0 ? "" : " ");
+        try {
+            carry = read_line(text, carry).next;
+            ++understood;
+        } catch (const LineError& error) {
+            INFO(text);
+            REQUIRE(error.at <= text.size());
+            REQUIRE(std::string(error.what()) != "");
+        }
+    }
+    CHECK(understood > 1'000);
 }
 
 TEST_CASE("sizes are taken as drawings write them") {
