@@ -26,9 +26,10 @@ namespace {
 
 namespace fs = std::filesystem;
 
+// Loans point at the numbers that were given out.
 constexpr auto k_tables = R"(
 SELECT name FROM main.sqlite_schema
-WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name)";
+WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name <> 'tool_number', name)";
 
 constexpr auto k_columns = R"(
 SELECT name FROM pragma_table_xinfo(?1) ORDER BY cid)";
