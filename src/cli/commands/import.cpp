@@ -186,15 +186,26 @@ error::ExitCode tell_of_trial(const Intake& intake, const Trial& trial, const Op
     return error::ExitCode::bad_data;
 }
 
-// Nothing goes in.
+// How to go on when nothing went in.
+std::string next_step(const Intake& intake, const Options& options, bool rejects_written) {
+    if (rejects_written)
+        return "mend " + options.rejects + " and import that";
+    const auto wrong = intake.mistakes.by_row();
+    const auto header = wrong.find(1);
+    const bool unknown =
+        header != wrong.end() && header->second.find("unknown column") != std::string::npos;
+    return unknown && options.map.empty()
+               ? "mend the file, or say with --map what its columns are called here"
+               : "mend the file and import it again";
+}
+
 [[noreturn]] void refuse(const Intake& intake, const Options& options, bool rejects_written,
                          const Context& context) {
     intake.mistakes.print(options.file, context.err());
     throw error::BadData(
         "nothing was imported: " + counted(intake.mistakes.count(), "mistake", "mistakes") +
             " in " + options.file,
-        rejects_written ? "mend " + options.rejects + " and import that"
-                        : "mend the file and import it again");
+        next_step(intake, options, rejects_written));
 }
 
 void write_rejects(const Intake& intake, const Options& options) {
