@@ -113,6 +113,10 @@ class Afternoon {
         expect(contains(answer, fmt::format("Taken back: {}: ", number)),
                "undo says what it took back\n" + answer);
         expect(terminal_->prompted() == number + 1, "its number is not given out again");
+        const std::string next = terminal_->enter("7/32");
+        expect(contains(next, "set bought") && contains(next, "place bench drawer, left"),
+               "what is taken over is what stood before it\n" + next);
+        terminal_->enter("undo");
     }
 
     std::vector<std::string> words_;
