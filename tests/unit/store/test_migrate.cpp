@@ -11,6 +11,7 @@
 #include "store/connection.hpp"
 #include "store/history.hpp"
 #include "store/lists.hpp"
+#include "store/loans.hpp"
 #include "store/tools.hpp"
 
 namespace embedded {
@@ -140,6 +141,19 @@ TEST_CASE("the steps, from nothing, give the schema as it stands") {
     const File file = scratch::catalogue(folder / "c.db");
     CHECK(shape(file.database()) == shape(stands));
     CHECK(shape(stands).size() > 10'000);
+}
+
+TEST_CASE("what an older catalogue has on loan is on loan still") {
+    const scratch::Folder folder;
+    make_version(folder / "c.db", 3);
+    SQLite::Database(folder / "c.db", SQLite::OPEN_READWRITE)
+        .exec("INSERT INTO tool_number (number, kind) VALUES (7, 'body');"
+              "INSERT INTO loan (number, name, since) VALUES (7, 'Jo', '2026-01-02T03:04:05Z')");
+    File file = File::open(folder / "c.db", store::Access::write);
+    REQUIRE(store::open_loans(file).size() == 1);
+    CHECK(store::open_loans(file)[0].name == "Jo");
+    store::take_back(file, {7});
+    CHECK(store::closed_loans(file)[0].since == "2026-01-02T03:04:05Z");
 }
 
 TEST_CASE("the steps are numbered in order") {
