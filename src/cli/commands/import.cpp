@@ -27,7 +27,6 @@ using transfer::SheetRow;
 enum class What { bodies, pilots, screws, house };
 
 constexpr const char* k_kinds[] = {"bodies", "pilots", "screws", "house"};
-constexpr std::size_t k_most_shown = 500; // rows of a dry run
 
 struct Options {
     std::string file;
@@ -158,11 +157,13 @@ std::string trial_table(const Intake& intake, const Trial& trial, const Context&
     };
     std::vector<Line> lines;
     for (const auto& [row, number, what] : trial.rows)
-        if (lines.size() < k_most_shown)
-            lines.push_back(
-                {row, {std::to_string(row), number == 0 ? "" : std::to_string(number), what}});
-    const std::size_t more = trial.rows.size() - lines.size();
-    for (const auto& [row, problem] : intake.mistakes.by_row())
+        lines.push_back(
+            {row, {std::to_string(row), number == 0 ? "" : std::to_string(number), what}});
+    const auto wrong = intake.mistakes.by_row();
+    const auto right = std::count_if(intake.rows.begin(), intake.rows.end(),
+                                     [&](const SheetRow& row) { return !wrong.count(row.row); });
+    const std::size_t more = static_cast<std::size_t>(right) - trial.rows.size();
+    for (const auto& [row, problem] : wrong)
         lines.push_back({row, {std::to_string(row), "", "wrong: " + problem}});
     std::stable_sort(lines.begin(), lines.end(),
                      [](const Line& a, const Line& b) { return a.row < b.row; });

@@ -66,11 +66,15 @@ std::string number_cell(std::int64_t number) {
     return number == 0 ? std::string() : std::to_string(number);
 }
 
+bool to_be_shown(const Destination& to) {
+    return to.taken != nullptr && to.taken->size() < k_most_shown;
+}
+
 // Adds a tool and tells of it.
 template <class Record>
 std::int64_t add(std::size_t row, const Record& record, Destination& to) {
     const std::int64_t number = record::add_tool(to.change, record);
-    if (to.taken != nullptr)
+    if (to_be_shown(to))
         to.taken->push_back({row, number, what_it_is(record, to.reading.stored)});
     return number;
 }
@@ -123,7 +127,7 @@ std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
         }
         done(row, "screw", screw.name, to, [&, at = row, &added = screw] {
             store::put_own_screw(to.change, added);
-            if (to.taken != nullptr)
+            if (to_be_shown(to))
                 to.taken->push_back({at, 0, added.name});
             ++count;
         });
@@ -160,7 +164,7 @@ std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
             done(row, "hole", house.hole, to,
                  [&] { check_house_hole(added, screw, tables, to.reading); }) &&
             done(row, "screw", house.screw, to, [&] { store::put_house(to.change, added); })) {
-            if (to.taken != nullptr)
+            if (to_be_shown(to))
                 to.taken->push_back(
                     {row, 0, house.screw + (house.hole.empty() ? "" : ", hole " + house.hole)});
             ++count;

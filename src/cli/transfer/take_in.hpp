@@ -15,19 +15,21 @@
 
 namespace cli::transfer {
 
-// A row that was taken in, for people.
+// A row that was taken in, to be shown.
 struct TakenRow {
     std::size_t row = 0;
     std::int64_t number = 0; // of a tool
     std::string what;
 };
 
+inline constexpr std::size_t k_most_shown = 500; // of these: a file may have a million
+
 struct Destination {
     store::File& file;
     store::Change& change;
     record::Reading reading;
     Mistakes& mistakes;
-    std::vector<TakenRow>* taken = nullptr; // told here where it is wanted
+    std::vector<TakenRow>* taken = nullptr; // the first of them, where they are wanted
 };
 
 // The numbers given, ascending.
