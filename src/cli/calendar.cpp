@@ -43,7 +43,7 @@ std::string today() {
 }
 
 std::string read_day(const std::string& text) {
-    const std::string day(trade::trimmed(text));
+    std::string day(trade::trimmed(text));
     if (!has_the_form(day))
         throw error::BadData("not a date: '" + text + "'", k_meant);
     if (!is_a_day(day))

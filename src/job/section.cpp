@@ -45,7 +45,7 @@ struct View {
     double washer = 0;
     double screw = 0;
 
-    [[nodiscard]] double half_width() const { return counterbore * 0.5 + counterbore * 0.45; }
+    [[nodiscard]] double half_width() const { return counterbore * 0.85; }
 };
 
 // Proportions of what nobody gave: only the picture depends on them.
