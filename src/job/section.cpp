@@ -18,8 +18,8 @@ using namespace drawing;
 
 namespace {
 
-constexpr double k_side = 34;  // paper beside the view, for its dimensions
-constexpr double k_above = 17; // and over and under it
+constexpr double k_side = 34.5; // paper beside the view, for its dimensions
+constexpr double k_above = 17;  // and over and under it
 constexpr double k_below = 17;
 constexpr double k_most_high = 42;
 constexpr double k_past = 3;      // axis and screw past the part

@@ -9,7 +9,7 @@
 
 namespace job {
 
-inline constexpr double k_section_width = 96; // mm of paper
+inline constexpr double k_section_width = 97; // mm of paper
 
 // At the middle of every range. A part of unknown thickness is drawn broken off. Absent where the
 // cutter, the hole, the depth or the screw is not known.
