@@ -35,6 +35,8 @@ Finding judge_depth(const Job& job, const Triple& triple) {
     const auto reach = reach_of(*triple.body);
     if (wrong_kind(job, triple)) {
         finding.verdict = Verdict::fail;
+        // Farther off than any tool of the right kind.
+        finding.shortfall = {job.shop->practice.closest_share, 1000};
     } else if (reach && job.depth) {
         finding.verdict = at_least(*reach, *job.depth);
         if (finding.verdict == Verdict::fail)

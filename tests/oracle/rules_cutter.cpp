@@ -100,7 +100,9 @@ Judged teeth_reach_the_hole(const Context&, const Triple& triple) {
 
 Judged depth(const Context& context, const Triple& triple) {
     if (!context.question.screw.hex && !sinks_heads(triple.body->kind)) {
-        return failed();
+        Judged wrong = failed();
+        wrong.shortfall = {context.shop.practice.closest_share, 1000};
+        return wrong;
     }
     const std::optional<Length> need = depth_to_cut(context.question, context.shop);
     const length::MaybeRange reach = reach_of(*triple.body);

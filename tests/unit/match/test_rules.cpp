@@ -249,6 +249,7 @@ TEST_CASE("an unrecorded reach is the cutting diameter of a counterbore, and unk
     CHECK(c.judge(match::judge_depth).verdict == Verdict::unknown);
     c.body.kind = trade::BodyKind::spotfacer;
     CHECK(c.judge(match::judge_depth).verdict == Verdict::fail);
+    CHECK(c.judge(match::judge_depth).shortfall.missing == 250); // thousandths: last of the closest
     c.question.screw.hex = true;
     CHECK(c.judge(match::judge_depth).verdict == Verdict::unknown);
     c.body.reach = known(tenths(800, 810)); // 1/16 + 1/64
