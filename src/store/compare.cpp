@@ -123,6 +123,7 @@ std::int64_t Comparison::tables(const Replay& replay) {
     std::int64_t count = 0;
     for (const std::string& name : kept_tables_of(database_))
         count += table(name, replay);
+    table(k_change_table, replay);
     return count;
 }
 

@@ -15,7 +15,8 @@ namespace {
 constexpr auto k_rows = R"(
 SELECT grp, at, words, undoes, tbl, number, coalesce(before, ''), coalesce(after, '')
 FROM history JOIN change_group ON change_group.id = grp
-WHERE snapshot = 0 AND (?1 IS NULL OR number = ?1 OR (tbl = 'trial' AND rowkey ->> 1 = ?1))
+WHERE snapshot = 0 AND tbl <> 'change_group'
+    AND (?1 IS NULL OR number = ?1 OR (tbl = 'trial' AND rowkey ->> 1 = ?1))
 ORDER BY history.id)";
 
 } // namespace

@@ -57,7 +57,7 @@ KeptTable::KeptTable(SQLite::Database& database, const std::string& name)
     : database_(database), name_(name), columns_(names(database, k_columns, name)),
       key_(names(database, k_key, name)) {
     const auto& all = kept_tables();
-    if (std::find(all.begin(), all.end(), name) == all.end())
+    if (name != k_change_table && std::find(all.begin(), all.end(), name) == all.end())
         throw error::DamagedFile("the history names a table that is not kept: " + name,
                                  "keep the file as it is and go back to a copy");
 }

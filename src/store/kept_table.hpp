@@ -20,6 +20,10 @@ namespace store {
 // Their names, in an order in which rows can be put in.
 [[nodiscard]] const std::vector<std::string>& kept_tables();
 
+// The list of changes has an entry a change in the history too, so that `check` knows when and by
+// what words a change was made; undo passes over it.
+inline constexpr auto k_change_table = "change_group";
+
 // Those of them that this file has: an older one lacks the newer.
 [[nodiscard]] std::vector<std::string> kept_tables_of(SQLite::Database& database);
 

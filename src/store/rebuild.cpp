@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <set>
 
 #include "error/error.hpp"
 #include "store/choose.hpp"
@@ -32,13 +33,17 @@ SELECT name FROM main.sqlite_schema
 WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name <> 'tool_number', name)";
 
 constexpr auto k_columns = R"(
-SELECT name FROM pragma_table_xinfo(?1) ORDER BY cid)";
+SELECT name FROM pragma_table_xinfo(?1) WHERE name <> ?2 ORDER BY cid)";
 
 constexpr auto k_key = R"(
 SELECT name FROM pragma_table_xinfo(?1) WHERE pk = 1 ORDER BY cid)";
 
 constexpr auto k_groups_without_row = R"(
 SELECT DISTINCT grp FROM history WHERE grp NOT IN (SELECT id FROM change_group) ORDER BY grp)";
+
+constexpr auto k_groups_without_own_entry = R"(
+SELECT id FROM change_group
+WHERE id NOT IN (SELECT grp FROM history WHERE tbl = 'change_group') ORDER BY id)";
 
 constexpr auto k_stand_in_group = R"(
 INSERT INTO change_group (id, at, schema_version, words)
@@ -136,10 +141,10 @@ class Rebuilder {
         return put.run() == 1;
     }
 
-    std::string columns_of(const std::string& table) {
+    std::string columns_of(const std::string& table, const std::string& left_out = {}) {
         std::vector<std::string> names;
         Query query(fresh_, k_columns);
-        query.put(table);
+        query.put(table).put(left_out);
         while (query.step())
             names.push_back(query.text());
         return fmt::format("{}", fmt::join(names, ", "));
@@ -152,22 +157,47 @@ class Rebuilder {
     }
 
     void copy_history(const SalvagedHistory& history) {
-        const std::string groups = columns_of("change_group");
-        for (const std::int64_t id : readable_ids(damaged_, "change_group", "id").ids)
-            copy_row("change_group", groups, "id", id);
-        const std::string entries = columns_of("history");
+        put_groups(history);
+        // Numbered anew, so that what is lost leaves no gap.
+        const std::string entries = columns_of("history", "id");
         for (const std::int64_t id : history.good)
             copy_row("history", entries, "id", id);
         stand_in_for_lost_groups();
         execute(fresh_, k_groups_without_entries);
+        for (const std::int64_t id : ids(k_groups_without_own_entry))
+            write_change_entry(fresh_, id);
+    }
+
+    // Changes as their own entries have them, else as the table has them.
+    void put_groups(const SalvagedHistory& history) {
+        const KeptTable changes(fresh_, k_change_table);
+        const std::string columns = columns_of(k_change_table);
+        std::set<std::int64_t> groups = readable_ids(damaged_, k_change_table, "id").ids;
+        const auto& told = history.replay.rows();
+        for (auto at = told.lower_bound({k_change_table, ""});
+             at != told.end() && at->first.first == k_change_table; ++at)
+            if (const auto newest = entry(damaged_, at->second.entry))
+                groups.insert(newest->group);
+        for (const std::int64_t id : groups) {
+            const auto at = told.find({k_change_table, fmt::format("[{}]", id)});
+            const auto newest = at == told.end() ? std::nullopt : entry(damaged_, at->second.entry);
+            if (newest && newest->after)
+                changes.insert(*newest->after);
+            else
+                copy_row(k_change_table, columns, "id", id);
+        }
+    }
+
+    std::vector<std::int64_t> ids(const char* sql) {
+        std::vector<std::int64_t> found;
+        Query query(fresh_, sql);
+        while (query.step())
+            found.push_back(query.integer());
+        return found;
     }
 
     void stand_in_for_lost_groups() {
-        std::vector<std::int64_t> lost;
-        Query query(fresh_, k_groups_without_row);
-        while (query.step())
-            lost.push_back(query.integer());
-        for (const std::int64_t id : lost) {
+        for (const std::int64_t id : ids(k_groups_without_row)) {
             Query(fresh_, k_stand_in_group).put(id).run();
             recovered_.lost.push_back(
                 fmt::format("when change {} was made, and what was asked", id));
@@ -198,7 +228,7 @@ class Rebuilder {
         while (query.step()) {
             const std::string name = query.text();
             const auto& kept = kept_tables();
-            if (name != "history" && name != "change_group" &&
+            if (name != "history" && name != k_change_table &&
                 std::find(kept.begin(), kept.end(), name) == kept.end())
                 names.push_back(name);
         }

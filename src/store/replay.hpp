@@ -62,8 +62,8 @@ class Replay {
         std::int64_t earlier; // of the entry that this one does not follow; 0: none
     };
 
-    // Takes the next entry. Entries before `start` are in the shape of older tables: only their
-    // sums are looked at.
+    // Takes the next entry. Entries before `start` are in the shape of older tables: but for those
+    // about changes, only their sums are looked at.
     void add(const Entry& entry, std::int64_t start);
 
     [[nodiscard]] const std::map<RowName, Told>& rows() const { return rows_; }

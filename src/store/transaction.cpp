@@ -4,9 +4,11 @@
 #include "store/transaction.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/format.h>
 #include <sqlite3.h>
 
 #include "error/error.hpp"
+#include "store/kept_table.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
 
@@ -21,6 +23,11 @@ constexpr auto k_add_group = R"(
 INSERT INTO change_group (id, at, schema_version, words, undoes, snapshot)
 SELECT ?1, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), user_version, ?2, ?3, ?4
 FROM pragma_user_version)";
+
+constexpr auto k_add_entry = R"(
+INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+SELECT ?1, ?2, counterpart_key(?1), NULL, NULL, ?3,
+    counterpart_digest(?2, counterpart_key(?1), NULL, ?3))";
 
 } // namespace
 
@@ -75,6 +82,12 @@ void OpenGroup::write(const GroupWords& words) const {
     Query query(database_, k_add_group);
     query.put(*session_.group).put(words.words).put(words.undoes);
     query.put(std::int64_t{words.snapshot}).run();
+    write_change_entry(database_, *session_.group);
+}
+
+void write_change_entry(SQLite::Database& database, std::int64_t group) {
+    const auto row = KeptTable(database, k_change_table).row(fmt::format("[{}]", group));
+    Query(database, k_add_entry).put(group).put(k_change_table).put(row).run();
 }
 
 } // namespace store

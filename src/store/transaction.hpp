@@ -66,4 +66,7 @@ class OpenGroup {
     Session& session_;
 };
 
+// The entry in the history that keeps a change's own row.
+void write_change_entry(SQLite::Database& database, std::int64_t group);
+
 } // namespace store

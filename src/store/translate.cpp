@@ -75,7 +75,8 @@ void throw_translated(int extended_code, const std::string& message, const std::
 }
 
 void throw_translated(const SQLite::Exception& exception, const std::string& path) {
-    throw_translated(exception.getExtendedErrorCode(), exception.what(), path);
+    const int extended = exception.getExtendedErrorCode();
+    throw_translated(extended == -1 ? exception.getErrorCode() : extended, exception.what(), path);
 }
 
 } // namespace store

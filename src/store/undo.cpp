@@ -26,7 +26,8 @@ WHERE undoes IS NULL AND snapshot = 0
 ORDER BY id DESC LIMIT 1)";
 
 constexpr auto k_rows = R"(
-SELECT tbl, rowkey, before, after FROM history WHERE grp = ?1 ORDER BY id DESC)";
+SELECT tbl, rowkey, before, after FROM history
+WHERE grp = ?1 AND tbl <> 'change_group' ORDER BY id DESC)";
 
 struct Row {
     std::string table;

@@ -187,7 +187,7 @@ TEST_CASE("an older catalogue is copied beside itself and brought up to date wit
         shop.file.database(),
         "SELECT group_concat(tbl || rowkey || coalesce(number, '-'), ' '), min(before IS NULL), "
         "min(schema_version) FROM history JOIN change_group ON grp = change_group.id "
-        "WHERE snapshot = 1");
+        "WHERE snapshot = 1 AND tbl <> 'change_group'");
     REQUIRE(snapshot.executeStep());
     CHECK(snapshot.getColumn(0).getString() == "body[1]1 pilot[2]2 work[1,1]1");
     CHECK(snapshot.getColumn(1).getInt() == 1);
