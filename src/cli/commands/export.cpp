@@ -23,7 +23,17 @@ using Rows = std::vector<std::vector<std::string>>;
 struct Options {
     std::string file;
     bool force = false;
+    bool for_spreadsheet = false;
 };
+
+// A spreadsheet reckons out what begins so, and may run it; text with an apostrophe before it stays
+// text.
+void defuse(Rows& rows) {
+    for (auto& row : rows)
+        for (std::string& cell : row)
+            if (!cell.empty() && std::string("=+-@\t\r").find(cell.front()) != std::string::npos)
+                cell.insert(0, 1, '\'');
+}
 
 template <class Record>
 std::size_t drop_retired(std::vector<Record>& records) {
@@ -72,7 +82,9 @@ Rows house(Context& context) {
 
 template <Rows (*rows_of)(Context&)>
 error::ExitCode run(const Options& options, Context& context) {
-    const Rows rows = rows_of(context);
+    Rows rows = rows_of(context);
+    if (options.for_spreadsheet)
+        defuse(rows);
     if (options.file.empty()) {
         print_csv(rows, context);
         return error::ExitCode::done;
@@ -94,6 +106,8 @@ void declare_verb(CLI::App& app, Plan& plan, const std::string& name, const std:
     verb->add_option("-o,--output", options.file, "write to this file; else print")
         ->type_name("FILE");
     verb->add_flag("--force", options.force, "replace the file if it is there");
+    verb->add_flag("--for-spreadsheet", options.for_spreadsheet,
+                   "an apostrophe before each cell that a spreadsheet would take for a formula");
 }
 
 } // namespace
