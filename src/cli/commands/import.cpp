@@ -7,10 +7,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "cli/transfer/files.hpp"
+#include "cli/transfer/progress.hpp"
 #include "cli/transfer/rejects.hpp"
 #include "cli/transfer/take_in.hpp"
 #include "present/csv.hpp"
@@ -38,13 +40,16 @@ struct Options {
 // One file on its way in.
 struct Intake {
     What what;
-    std::string text;
+    transfer::Input& input;
+    transfer::Progress& progress;
     std::vector<std::string> header;
     ColumnMap map;
     bool map_is_new = false;
-    std::vector<SheetRow> rows;
-    transfer::Mistakes mistakes; // of every row that was tried
-    bool readable = true;        // as CSV, with columns of ours
+    std::size_t unreadable = 0;     // rows, and the header, that cannot
+    std::size_t count = 0;          // rows that can be tried
+    std::set<std::size_t> left_out; // of them, because they were wrong
+    transfer::Mistakes mistakes;    // of every row that was tried
+    bool readable = true;           // as CSV, with columns of ours
 
     [[nodiscard]] std::string kind() const { return k_kinds[static_cast<int>(what)]; }
 };
@@ -83,7 +88,7 @@ std::vector<std::string> columns_of(What what) {
 }
 
 // What was taken in, in words.
-std::string take_in(What what, const std::vector<SheetRow>& rows, transfer::Destination& to,
+std::string take_in(What what, const transfer::Rows& rows, transfer::Destination& to,
                     Context& context) {
     if (what == What::bodies) {
         const auto numbers = transfer::take_in_bodies(rows, to);
@@ -112,15 +117,28 @@ void choose_map(Intake& intake, const Options& options, const store::File& file)
     }
 }
 
-Intake read_intake(What what, const Options& options, const store::File& file) {
-    Intake intake{what, transfer::read_whole(options.file), {}, {}, false, {}, {}, true};
-    intake.header = present::CsvReader(present::csv_text(intake.text)).header();
+present::CsvSource source_of(const Intake& intake) {
+    intake.input.rewind();
+    return [&input = intake.input](char* to, std::size_t most) { return input.read(to, most); };
+}
+
+// Shows the rows that are not left out; what is wrong with the file goes into `mistakes`.
+void each_row(const Intake& intake, transfer::Mistakes& mistakes, const transfer::SeeRow& see) {
+    const bool of_tools = intake.what == What::bodies || intake.what == What::pilots;
+    const transfer::Header header{columns_of(intake.what), of_tools ? "" : "screw", intake.map};
+    transfer::read_sheet(source_of(intake), header, mistakes, [&](const SheetRow& row) {
+        intake.progress.at(row.row);
+        if (intake.left_out.count(row.row) == 0)
+            see(row);
+    });
+}
+
+void read_intake(Intake& intake, const Options& options, const store::File& file) {
+    intake.header = present::CsvReader(source_of(intake)).header();
     choose_map(intake, options, file);
-    const bool of_tools = what == What::bodies || what == What::pilots;
-    intake.rows = transfer::read_sheet(intake.text, columns_of(what), of_tools ? "" : "screw",
-                                       intake.mistakes, intake.map);
+    each_row(intake, intake.mistakes, [&](const SheetRow&) { ++intake.count; });
+    intake.unreadable = intake.mistakes.by_row().size();
     intake.readable = intake.mistakes.empty();
-    return intake;
 }
 
 Trial try_rows(const Intake& intake, store::Change& change, bool tell, Context& context) {
@@ -128,7 +146,12 @@ Trial try_rows(const Intake& intake, store::Change& change, bool tell, Context& 
     const Measures measures(context);
     transfer::Destination to{context.catalogue(store::Access::write), change, measures.reading(),
                              trial.mistakes, tell ? &trial.rows : nullptr};
-    trial.taken = take_in(intake.what, intake.rows, to, context);
+    const transfer::Rows rows = [&intake](const transfer::SeeRow& see) {
+        transfer::Mistakes told_already;
+        each_row(intake, told_already, see);
+    };
+    trial.taken = take_in(intake.what, rows, to, context);
+    intake.progress.done();
     if (intake.map_is_new)
         store::put_column_map(change, intake.kind(), transfer::header_key(intake.header),
                               transfer::ours_in_order(intake.map, intake.header));
@@ -137,9 +160,9 @@ Trial try_rows(const Intake& intake, store::Change& change, bool tell, Context& 
 
 // Leaves out the rows that were wrong; false when none is left.
 bool drop_rows(Intake& intake, const transfer::Mistakes& mistakes) {
-    const auto wrong = mistakes.by_row();
-    std::erase_if(intake.rows, [&](const SheetRow& row) { return wrong.count(row.row) > 0; });
-    return !intake.rows.empty();
+    for (const auto& [row, problem] : mistakes.by_row())
+        intake.left_out.insert(row);
+    return intake.left_out.size() < intake.count;
 }
 
 void say_map(const Intake& intake, const Context& context) {
@@ -160,9 +183,8 @@ std::string trial_table(const Intake& intake, const Trial& trial, const Context&
         lines.push_back(
             {row, {std::to_string(row), number == 0 ? "" : std::to_string(number), what}});
     const auto wrong = intake.mistakes.by_row();
-    const auto right = std::count_if(intake.rows.begin(), intake.rows.end(),
-                                     [&](const SheetRow& row) { return !wrong.count(row.row); });
-    const std::size_t more = static_cast<std::size_t>(right) - trial.rows.size();
+    const std::size_t right = intake.count - (wrong.size() - intake.unreadable);
+    const std::size_t more = right - trial.rows.size();
     for (const auto& [row, problem] : wrong)
         lines.push_back({row, {std::to_string(row), "", "wrong: " + problem}});
     std::stable_sort(lines.begin(), lines.end(),
@@ -210,8 +232,8 @@ std::string next_step(const Intake& intake, const Options& options, bool rejects
 }
 
 void write_rejects(const Intake& intake, const Options& options) {
-    transfer::write_whole(options.rejects,
-                          transfer::rejects_csv(intake.text, intake.mistakes.by_row()), false);
+    transfer::write_whole(
+        options.rejects, transfer::rejects_csv(source_of(intake), intake.mistakes.by_row()), false);
 }
 
 error::ExitCode finish(const Intake& intake, const Trial& trial, store::Change& change,
@@ -231,7 +253,11 @@ error::ExitCode finish(const Intake& intake, const Trial& trial, store::Change& 
 
 template <What what>
 error::ExitCode run(const Options& options, Context& context) {
-    Intake intake = read_intake(what, options, context.catalogue(store::Access::write));
+    store::File& file = context.catalogue(store::Access::write);
+    transfer::Input input(options.file);
+    transfer::Progress progress;
+    Intake intake{what, input, progress, {}, {}, false, 0, 0, {}, {}, true};
+    read_intake(intake, options, file);
     const bool may_reject = !options.rejects.empty() && intake.readable;
     say_map(intake, context);
     while (true) {

@@ -94,24 +94,70 @@ void sync_folder_of(const fs::path& path) {
         ::fsync(opened.number());
 }
 
+constexpr std::size_t k_part = 65536;
+
+std::size_t read_some(int file, char* to, std::size_t most, const fs::path& path) {
+    while (true) {
+        const ssize_t count = ::read(file, to, most);
+        if (count >= 0)
+            return static_cast<std::size_t>(count);
+        if (errno != EINTR)
+            fail("cannot read", path, errno);
+    }
+}
+
+// All that comes out of a pipe, in a file without a name.
+int spooled(int pipe, const fs::path& path) {
+    std::string name = fs::temp_directory_path() / "counterpart-XXXXXX";
+    const int file = ::mkostemp(name.data(), O_CLOEXEC);
+    if (file < 0)
+        fail("no temporary file can be made", name, errno);
+    ::unlink(name.c_str());
+    std::array<char, k_part> part{};
+    while (const std::size_t count = read_some(pipe, part.data(), part.size(), path))
+        if (::write(file, part.data(), count) != static_cast<ssize_t>(count)) {
+            const int number = errno;
+            ::close(file);
+            fail("no room for a temporary file", path, number);
+        }
+    ::lseek(file, 0, SEEK_SET);
+    return file;
+}
+
 } // namespace
 
-std::string read_whole(const fs::path& path) {
-    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
-    if (file.number() < 0)
+Input::Input(const fs::path& path)
+    : path_(path), file_(::open(path.c_str(), O_RDONLY | O_CLOEXEC)) {
+    if (file_ < 0)
         fail("cannot read", path, errno);
+    if (::lseek(file_, 0, SEEK_SET) == 0)
+        return;
+    const Descriptor pipe(file_);
+    file_ = -1;
+    file_ = spooled(pipe.number(), path);
+}
+
+Input::~Input() {
+    if (file_ >= 0)
+        ::close(file_);
+}
+
+std::size_t Input::read(char* to, std::size_t most) {
+    return read_some(file_, to, most, path_);
+}
+
+void Input::rewind() {
+    if (::lseek(file_, 0, SEEK_SET) != 0)
+        fail("cannot read", path_, errno);
+}
+
+std::string read_whole(const fs::path& path) {
+    Input input(path);
     std::string text;
-    std::array<char, 65536> part{};
-    while (true) {
-        const ssize_t count = ::read(file.number(), part.data(), part.size());
-        if (count < 0 && errno == EINTR)
-            continue;
-        if (count < 0)
-            fail("cannot read", path, errno);
-        if (count == 0)
-            return text;
-        text.append(part.data(), static_cast<std::size_t>(count));
-    }
+    std::array<char, k_part> part{};
+    while (const std::size_t count = input.read(part.data(), part.size()))
+        text.append(part.data(), count);
+    return text;
 }
 
 void write_whole(const fs::path& path, const std::string& text, bool replace) {

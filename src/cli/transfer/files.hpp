@@ -9,6 +9,24 @@
 
 namespace cli::transfer {
 
+// A file that is read from front to back, several times if need be, without being held in memory. A
+// pipe is put into a temporary file first. Throws error::InputOutput for what cannot be read.
+class Input {
+  public:
+    explicit Input(const std::filesystem::path& path);
+    ~Input();
+    Input(const Input&) = delete;
+    Input& operator=(const Input&) = delete;
+
+    // Up to `most` bytes; 0 at the end.
+    std::size_t read(char* to, std::size_t most);
+    void rewind();
+
+  private:
+    std::filesystem::path path_;
+    int file_ = -1;
+};
+
 // Throws error::InputOutput for what cannot be read.
 [[nodiscard]] std::string read_whole(const std::filesystem::path& path);
 

@@ -4,7 +4,6 @@
 #include "cli/transfer/rejects.hpp"
 
 #include "cli/transfer/column_map.hpp"
-#include "present/csv.hpp"
 #include "trade/text.hpp"
 
 namespace cli::transfer {
@@ -24,8 +23,9 @@ std::string row_with(const std::vector<std::string>& cells, const std::vector<st
 
 } // namespace
 
-std::string rejects_csv(std::string_view text, const std::map<std::size_t, std::string>& problems) {
-    present::CsvReader reader(present::csv_text(text));
+std::string rejects_csv(present::CsvSource source,
+                        const std::map<std::size_t, std::string>& problems) {
+    present::CsvReader reader(std::move(source));
     const std::vector<std::string> header = reader.header();
     std::string result = row_with(header, header, std::string(k_problem_column));
     while (const auto row = reader.next())

@@ -6,13 +6,14 @@
 
 #include <map>
 #include <string>
-#include <string_view>
+
+#include "present/csv.hpp"
 
 namespace cli::transfer {
 
 // The header and the rows named in `problems` as they stand in the file, and a last column that
 // says what is wrong with each.
-[[nodiscard]] std::string rejects_csv(std::string_view text,
+[[nodiscard]] std::string rejects_csv(present::CsvSource source,
                                       const std::map<std::size_t, std::string>& problems);
 
 } // namespace cli::transfer

@@ -4,6 +4,7 @@
 // A CSV file as rows of named cells.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,6 +12,7 @@
 #include "cli/record/column.hpp"
 #include "cli/transfer/column_map.hpp"
 #include "cli/transfer/mistakes.hpp"
+#include "present/csv.hpp"
 
 namespace cli::transfer {
 
@@ -22,9 +24,20 @@ struct SheetRow {
 // Column names as they are compared: `Cut dia` is `cut_dia`.
 [[nodiscard]] std::string column_name(std::string_view cell);
 
-// Reads the text of a file whose header may name `known` columns, in any order, by their names in
-// `map` or their own, and must name `required` (empty: none). What is wrong with the file or its
-// header goes into `mistakes`.
+// The header may name `known` columns, in any order, by their names in `map` or their own, and must
+// name `required` (empty: none).
+struct Header {
+    std::vector<std::string> known;
+    std::string required;
+    ColumnMap map;
+};
+
+// Shows the rows one by one. What is wrong with the file or its header goes into `mistakes`.
+using SeeRow = std::function<void(const SheetRow& row)>;
+void read_sheet(present::CsvSource source, const Header& header, Mistakes& mistakes,
+                const SeeRow& see);
+
+// All rows at once, of a file that is small.
 [[nodiscard]] std::vector<SheetRow> read_sheet(std::string_view text,
                                                const std::vector<std::string>& known,
                                                const std::string& required, Mistakes& mistakes,

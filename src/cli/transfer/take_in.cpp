@@ -21,31 +21,36 @@ namespace {
 
 using record::Problem;
 
-template <class Record>
-struct Entry {
-    std::size_t row = 0;
-    Record record;
-};
-
-// The rows whose every cell can be read.
-template <class Record>
-std::vector<Entry<Record>> read_rows(const std::vector<SheetRow>& rows,
-                                     const record::Columns<Record>& columns, Destination& to) {
-    std::vector<Entry<Record>> entries;
-    for (const SheetRow& row : rows) {
+// Every row whose cells can be read, in order.
+template <class Record, class Take>
+void each_record(const Rows& rows, const record::Columns<Record>& columns, Destination& to,
+                 Mistakes& mistakes, Take take) {
+    rows([&](const SheetRow& row) {
         Record read;
         const auto problems = record::read_cells(read, columns, row.cells, to.reading);
-        to.mistakes.add(row.row, problems);
+        mistakes.add(row.row, problems);
         if (problems.empty())
-            entries.push_back({row.row, std::move(read)});
-    }
-    return entries;
+            take(row.row, read);
+    });
 }
 
-template <class Record>
-void numbered_first(std::vector<Entry<Record>>& entries) {
-    std::stable_partition(entries.begin(), entries.end(),
-                          [](const Entry<Record>& entry) { return entry.record.number != 0; });
+// The file is read twice rather than held in memory: first those with numbers of their own.
+template <class Record, class Take>
+void numbered_first(const Rows& rows, const record::Columns<Record>& columns, Destination& to,
+                    Take take) {
+    bool others = false;
+    each_record(rows, columns, to, to.mistakes, [&](std::size_t row, const Record& record) {
+        if (record.number == 0)
+            others = true;
+        else
+            take(row, record);
+    });
+    Mistakes told_already;
+    if (others)
+        each_record(rows, columns, to, told_already, [&](std::size_t row, const Record& record) {
+            if (record.number == 0)
+                take(row, record);
+        });
 }
 
 // Does something for one row; a refusal becomes a mistake of that row.
@@ -81,57 +86,53 @@ std::int64_t add(std::size_t row, const Record& record, Destination& to) {
 
 } // namespace
 
-std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Destination& to) {
-    auto entries = read_rows(rows, record::body_columns(), to);
-    numbered_first(entries);
+std::vector<std::int64_t> take_in_bodies(const Rows& rows, Destination& to) {
     std::vector<std::int64_t> numbers;
-    for (const auto& [row, body] : entries) {
+    numbered_first(rows, record::body_columns(), to, [&](std::size_t row, const trade::Body& body) {
         const auto problems = record::contradictions(body);
         to.mistakes.add(row, problems);
-        if (!problems.empty())
-            continue;
-        done(row, "number", number_cell(body.number), to,
-             [&, at = row, &added = body] { numbers.push_back(add(at, added, to)); });
-    }
+        if (problems.empty())
+            done(row, "number", number_cell(body.number), to,
+                 [&] { numbers.push_back(add(row, body, to)); });
+    });
     std::sort(numbers.begin(), numbers.end());
     return numbers;
 }
 
-std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Destination& to) {
-    auto entries = read_rows(rows, record::pilot_columns(), to);
-    numbered_first(entries);
+std::vector<std::int64_t> take_in_pilots(const Rows& rows, Destination& to) {
     record::Berths berths(to.file);
     std::vector<std::int64_t> numbers;
-    for (const auto& [row, pilot] : entries) {
+    const auto take = [&](std::size_t row, const record::PilotRecord& pilot) {
         auto problems = record::contradictions(pilot);
         if (const auto problem = berths.take(pilot))
             problems.push_back(*problem);
         to.mistakes.add(row, problems);
-        if (!problems.empty())
-            continue;
-        done(row, "number", number_cell(pilot.number), to,
-             [&, at = row, &added = pilot] { numbers.push_back(add(at, added, to)); });
-    }
+        if (problems.empty())
+            done(row, "number", number_cell(pilot.number), to,
+                 [&] { numbers.push_back(add(row, pilot, to)); });
+    };
+    numbered_first(rows, record::pilot_columns(), to, take);
     std::sort(numbers.begin(), numbers.end());
     return numbers;
 }
 
-std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to) {
+std::size_t take_in_screws(const Rows& rows, Destination& to) {
     std::set<std::string> seen;
     std::size_t count = 0;
-    for (const auto& [row, screw] : read_rows(rows, record::screw_columns(), to)) {
+    const auto take = [&](std::size_t row, const trade::OwnScrew& screw) {
         if (!seen.insert(trade::folded(screw.name)).second) {
             to.mistakes.add(row, Problem{"screw", "a screw that is there twice", screw.name,
                                          "keep one of them"});
-            continue;
+            return;
         }
-        done(row, "screw", screw.name, to, [&, at = row, &added = screw] {
-            store::put_own_screw(to.change, added);
+        done(row, "screw", screw.name, to, [&] {
+            store::put_own_screw(to.change, screw);
             if (to_be_shown(to))
-                to.taken->push_back({at, 0, added.name});
+                to.taken->push_back({row, 0, screw.name});
             ++count;
         });
-    }
+    };
+    each_record(rows, record::screw_columns(), to, to.mistakes, take);
     return count;
 }
 
@@ -147,29 +148,28 @@ void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
             match::parse_hole(house.hole, screw, tables, *reading.practice, reading.stored));
 }
 
-std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
-                          const trade::Tables& tables) {
+std::size_t take_in_house(const Rows& rows, Destination& to, const trade::Tables& tables) {
     const auto own = store::own_screws(to.file);
     std::set<std::pair<std::string, std::string>> seen;
     std::size_t count = 0;
-    for (const auto& [row, house] : read_rows(rows, record::house_columns(), to)) {
+    const auto take = [&](std::size_t row, const store::HouseScrew& house) {
         if (!seen.emplace(trade::folded(house.screw), trade::folded(house.hole)).second) {
             to.mistakes.add(row, Problem{"screw", "a screw that is there twice with the same hole",
                                          house.screw, "keep one of them"});
-            continue;
+            return;
         }
         trade::Screw screw;
-        const auto& added = house;
-        if (done(row, "screw", house.screw, to, [&] { screw = house_screw(added, tables, own); }) &&
+        if (done(row, "screw", house.screw, to, [&] { screw = house_screw(house, tables, own); }) &&
             done(row, "hole", house.hole, to,
-                 [&] { check_house_hole(added, screw, tables, to.reading); }) &&
-            done(row, "screw", house.screw, to, [&] { store::put_house(to.change, added); })) {
+                 [&] { check_house_hole(house, screw, tables, to.reading); }) &&
+            done(row, "screw", house.screw, to, [&] { store::put_house(to.change, house); })) {
             if (to_be_shown(to))
                 to.taken->push_back(
                     {row, 0, house.screw + (house.hole.empty() ? "" : ", hole " + house.hole)});
             ++count;
         }
-    }
+    };
+    each_record(rows, record::house_columns(), to, to.mistakes, take);
     return count;
 }
 

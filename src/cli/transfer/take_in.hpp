@@ -5,6 +5,7 @@
 // into `mistakes`, and if anything does the change must not be committed.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -14,6 +15,9 @@
 #include "trade/screw.hpp"
 
 namespace cli::transfer {
+
+// Shows the rows of a file, from the first, as often as asked for.
+using Rows = std::function<void(const SeeRow& see)>;
 
 // A row that was taken in, to be shown.
 struct TakenRow {
@@ -33,13 +37,12 @@ struct Destination {
 };
 
 // The numbers given, ascending.
-std::vector<std::int64_t> take_in_bodies(const std::vector<SheetRow>& rows, Destination& to);
-std::vector<std::int64_t> take_in_pilots(const std::vector<SheetRow>& rows, Destination& to);
+std::vector<std::int64_t> take_in_bodies(const Rows& rows, Destination& to);
+std::vector<std::int64_t> take_in_pilots(const Rows& rows, Destination& to);
 
 // How many rows.
-std::size_t take_in_screws(const std::vector<SheetRow>& rows, Destination& to);
-std::size_t take_in_house(const std::vector<SheetRow>& rows, Destination& to,
-                          const trade::Tables& tables);
+std::size_t take_in_screws(const Rows& rows, Destination& to);
+std::size_t take_in_house(const Rows& rows, Destination& to, const trade::Tables& tables);
 
 // Throws error::BadData or error::NoSuchRecord for a screw that no table has.
 [[nodiscard]] trade::Screw house_screw(const store::HouseScrew& house, const trade::Tables& tables,
