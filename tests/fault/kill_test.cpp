@@ -24,9 +24,9 @@ microseconds time_of(const std::function<void()>& act) {
     return std::chrono::duration_cast<microseconds>(std::chrono::steady_clock::now() - begin);
 }
 
-// A moment within and a little after a run that takes `whole`.
-Hardship killed_within(microseconds whole, std::mt19937& random) {
-    std::uniform_int_distribution<long> any(1, whole.count() * 2);
+// A moment up to `times` as long as a run takes when nothing disturbs it.
+Hardship killed_within(int times, microseconds whole, std::mt19937& random) {
+    std::uniform_int_distribution<long> any(1, whole.count() * times);
     Hardship hardship;
     hardship.kill_after = microseconds(any(random));
     return hardship;
@@ -48,7 +48,7 @@ TEST_CASE("an add that was killed is there whole or not, and every add before it
         const std::string note = fmt::format("note {}", i);
         const auto outcome =
             bench.run({"add", "body", "--cut-dia", "7/16", "--work", "sharpen", "--note", note},
-                      killed_within(whole, random));
+                      killed_within(2, whole, random));
         const auto now = fault::number_from(bench.file(), "SELECT count(*) FROM body");
         const auto mine =
             fault::number_from(bench.file(), "SELECT count(*) FROM body JOIN work USING (number) "
@@ -74,10 +74,10 @@ TEST_CASE("an import that was killed is there whole or not at all") {
     const std::string empty = fault::contents(bench.file());
     const auto whole = time_of([&] { bench.done({"import", "bodies", "bodies.csv"}); });
     std::mt19937 random(2);
-    for (int i = 0; i < fault::times(3, 200); ++i) {
+    for (int i = 0; i < fault::times(6, 200); ++i) {
         fault::write(bench.file(), empty);
         const auto outcome =
-            bench.run({"import", "bodies", "bodies.csv"}, killed_within(whole, random));
+            bench.run({"import", "bodies", "bodies.csv"}, killed_within(1, whole, random));
         const auto rows = fault::number_from(bench.file(), "SELECT count(*) FROM body");
         CHECK((rows == 0 || rows == 10'000));
         CHECK((outcome.code != 0 || rows == 10'000));
@@ -98,7 +98,7 @@ TEST_CASE("a catalogue whose bringing up to date was killed is old or new, with 
         for (const std::string& name : bench.names())
             fault::fs::remove(bench / name);
         fault::write(bench.file(), old);
-        bench.run({"list"}, killed_within(whole, random));
+        bench.run({"list"}, killed_within(1, whole, random));
         const auto now = fault::number_from(bench.file(), "PRAGMA user_version");
         CHECK((now == 1 || now == version));
         unfinished += now == 1;
