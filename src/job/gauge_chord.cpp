@@ -23,7 +23,8 @@ void refuse_skipped(const ChordReading& reading) {
 
 // Of half the chord's angle; the largest that skipping can give.
 double best_sine(int flutes) {
-    return std::sin(radians(180.0 * (flutes / 2) / flutes));
+    const int farthest = flutes / 2; // corners, rounded down
+    return std::sin(radians(180.0 * farthest / flutes));
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 #include <numbers>
 
 #include "length/print.hpp"
@@ -39,8 +40,8 @@ Measure factor_seen(const trade::NutFactor& factor) {
 }
 
 Value diameter_value(double mm) {
-    return length::exactly(length::Length::from_nm(
-        static_cast<std::int64_t>(mm * static_cast<double>(length::k_nm_per_mm) + 0.5)));
+    return length::exactly(
+        length::Length::from_nm(std::llround(mm * static_cast<double>(length::k_nm_per_mm))));
 }
 
 std::optional<double> number_in(const std::string& text) {

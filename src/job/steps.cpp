@@ -74,8 +74,7 @@ std::vector<std::string> steps_for(const match::Question& question, const match:
 std::vector<std::string> cautions() {
     return {
         "Machine guarded, work or vise clamped; never a piloted counterbore in a hand-held drill",
-        "Eye protection; no gloves, loose sleeves, rings or loose hair at the spindle; chuck key "
-        "out",
+        "Eye protection; no gloves, loose sleeves, rings or hair at the spindle; chuck key out",
         "Spindle stopped to enter the pilot, to gauge and to brush out chips",
         "Learners under supervision; local rules and the people responsible come first",
         "Pressure and torque are guidance: the joint's designer decides"};

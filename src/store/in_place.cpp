@@ -105,7 +105,7 @@ fs::path put_in_place(NewFile& file, const fs::path& path, const std::string& wo
     NewFile old(target, permissions_of(target));
     save(locked, target, old.path());
     const bool with_journal = fs::exists(journal_of(old.path()), code);
-    const fs::path saved = move_beside(old, target.string() + word + date_for_a_name());
+    fs::path saved = move_beside(old, target.string() + word + date_for_a_name());
     if (with_journal)
         fs::rename(journal_of(old.hidden()), journal_of(saved));
     drop_journal(target);

@@ -76,7 +76,7 @@ std::string served_line(const Tool& tool, Context& context) {
     }
 }
 
-std::string in_words(std::string columns) {
+std::string in_words(const std::string& columns) {
     std::string text;
     for (std::size_t at = 0; at < columns.size();) {
         const std::size_t end = std::min(columns.find(", ", at), columns.size());

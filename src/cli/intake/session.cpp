@@ -219,7 +219,7 @@ std::string Session::greeting() const {
     std::string lines;
     for (const std::string& line :
          present::wrapped(present::safe("Going on" + after + text + "."), context_.width()))
-        lines += line + '\n';
+        lines.append(line).append("\n");
     return lines;
 }
 
