@@ -44,16 +44,6 @@ void settle(Connection& connection, std::chrono::milliseconds busy_timeout) {
     register_functions(database, *connection.session);
 }
 
-// For writing: what is committed is on the disk. A file that another program turned to a
-// write-ahead log is turned back, since a catalogue can be copied at rest.
-void use_rollback_journal(SQLite::Database& database, const fs::path& path) {
-    execute(database, "PRAGMA synchronous = EXTRA");
-    Query query(database, "PRAGMA journal_mode = DELETE");
-    if (!query.step() || query.text() != "delete")
-        throw error::Busy("the catalogue is in use by another program: " + path.string(),
-                          "try again when the other program has finished");
-}
-
 void refuse_read_only(SQLite::Database& database, const fs::path& path) {
     if (sqlite3_db_readonly(database.getHandle(), "main") == 1)
         throw error::InputOutput("the catalogue may not be written: " + path.string(),
@@ -72,8 +62,6 @@ Connection connect(const fs::path& path, Access access, std::chrono::millisecond
     if (write)
         refuse_read_only(*connection.database, path);
     settle(connection, busy_timeout);
-    if (write)
-        use_rollback_journal(*connection.database, path);
     return connection;
 }
 
@@ -82,6 +70,14 @@ Connection connect_empty(const fs::path& path) {
     settle(connection, std::chrono::milliseconds(0));
     use_rollback_journal(*connection.database, path);
     return connection;
+}
+
+void use_rollback_journal(SQLite::Database& database, const fs::path& path) {
+    execute(database, "PRAGMA synchronous = EXTRA");
+    Query query(database, "PRAGMA journal_mode = DELETE");
+    if (!query.step() || query.text() != "delete")
+        throw error::Busy("the catalogue is in use by another program: " + path.string(),
+                          "try again when the other program has finished");
 }
 
 } // namespace store

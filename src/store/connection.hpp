@@ -36,4 +36,9 @@ struct Connection {
 // Opens an empty file to be made a catalogue, without any check.
 [[nodiscard]] Connection connect_empty(const std::filesystem::path& path);
 
+// Before anything is written: what is committed is on the disk. A file that another program turned
+// to a write-ahead log is turned back, since a catalogue can be copied at rest; that writes to it,
+// so first see that it is not to be refused. Throws error::Busy.
+void use_rollback_journal(SQLite::Database& database, const std::filesystem::path& path);
+
 } // namespace store

@@ -65,19 +65,22 @@ bool has_cut_change(const Connection& connection) {
 // Opens for writing, which takes back a change cut short, and brings an older file up to date.
 Connection connect_to_write(const fs::path& path, milliseconds busy_timeout) {
     Connection connection = connect(path, Access::write, busy_timeout);
+    SQLite::Database& database = *connection.database;
     refuse_version(version_of(connection), path);
-    bring_up_to_date(*connection.database, *connection.session, path, migrations());
+    (void)read_unit(database); // without one it is refused, and nothing may be written before that
+    bring_up_to_date(database, *connection.session, path, migrations());
+    use_rollback_journal(database, path);
     return connection;
 }
 
 Connection connect_to_read(const fs::path& path, milliseconds busy_timeout) {
-    Connection connection = connect(path, Access::read, busy_timeout);
-    if (!has_cut_change(connection)) {
+    if (Connection connection = connect(path, Access::read, busy_timeout);
+        !has_cut_change(connection)) {
         const std::int64_t version = version_of(connection);
         refuse_version(version, path);
         if (version == static_cast<std::int64_t>(migrations().size()))
             return connection;
-    }
+    } // closed, or it would stand in the way of the one that writes
     (void)connect_to_write(path, busy_timeout);
     return connect(path, Access::read, busy_timeout);
 }

@@ -44,6 +44,7 @@ void copy_one(const fs::path& from, const fs::path& to) {
 std::optional<Connection> lock(const fs::path& path) {
     try {
         Connection connection = connect(path, Access::write, k_busy_timeout);
+        use_rollback_journal(*connection.database, path);
         execute(*connection.database, "PRAGMA locking_mode = EXCLUSIVE");
         execute(*connection.database, "BEGIN EXCLUSIVE; COMMIT");
         return connection;

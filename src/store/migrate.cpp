@@ -10,6 +10,7 @@
 
 #include "error/error.hpp"
 #include "store/check.hpp"
+#include "store/connection.hpp"
 #include "store/copy.hpp"
 #include "store/in_place.hpp"
 #include "store/kept_table.hpp"
@@ -94,6 +95,7 @@ void bring_up_to_date(SQLite::Database& database, Session& session,
     if (version >= steps.size())
         return;
     refuse_damaged(database, path.string()); // the snapshot would hide it
+    use_rollback_journal(database, path);
     back_up_beside(database, path);
     migrate(database, session, steps);
 }

@@ -218,6 +218,39 @@ TEST_CASE("a catalogue of the first version comes up with its rows, and can take
     CHECK(store::stock_bars(file).size() == 1);
 }
 
+TEST_CASE("an older catalogue with a write-ahead log comes up, also when it is only read") {
+    for (const auto access : {store::Access::read, store::Access::write}) {
+        const scratch::Folder folder;
+        make_first_version(folder / "c.db");
+        SQLite::Database(folder / "c.db", SQLite::OPEN_READWRITE).exec("PRAGMA journal_mode = WAL");
+        CHECK(store::house(File::open(folder / "c.db", access)).size() == 1);
+        CHECK(folder.names() == "c.db c.db.version-1");
+        for (const std::string name : {"c.db", "c.db.version-1"})
+            CHECK(scratch::contents(folder / name).substr(18, 2) == "\x01\x01");
+    }
+}
+
+TEST_CASE("an older catalogue that is refused is not brought up to date before that") {
+    for (const std::string damage :
+         {"DELETE FROM setting",
+          "DROP TRIGGER house_insert; INSERT INTO house "
+          "(screw_key, hole_key, screw, hole, note) VALUES ('m6', '', 'M6', '', '')"}) {
+        CAPTURE(damage);
+        const scratch::Folder folder;
+        make_first_version(folder / "c.db");
+        SQLite::Database(folder / "c.db", SQLite::OPEN_READWRITE)
+            .exec(damage + "; PRAGMA journal_mode = WAL");
+        const std::string before = scratch::contents(folder / "c.db");
+        for (const auto access : {store::Access::read, store::Access::write}) {
+            const auto error = error_of([&] { File::open(folder / "c.db", access); });
+            REQUIRE(error);
+            CHECK(error->code() == ExitCode::damaged_file);
+        }
+        CHECK(scratch::contents(folder / "c.db") == before);
+        CHECK(folder.names() == "c.db");
+    }
+}
+
 TEST_CASE("a machine of any earlier version keeps its figures, and can take speeds") {
     for (std::size_t steps = 1; steps < store::migrations().size(); ++steps) {
         CAPTURE(steps);

@@ -130,6 +130,17 @@ TEST_CASE("a catalogue without a version is refused") {
                   "the catalogue has no version 0");
 }
 
+TEST_CASE(
+    "a catalogue that lost its unit is refused before it is turned back from another journal") {
+    const scratch::Folder folder;
+    scratch::catalogue(folder / "c.db")
+        .database()
+        .exec("DELETE FROM setting; PRAGMA journal_mode = WAL");
+    check_refused(folder, folder / "c.db", ExitCode::damaged_file,
+                  "the catalogue has lost its unit");
+    CHECK(scratch::contents(folder / "c.db").substr(18, 2) == "\x02\x02");
+}
+
 TEST_CASE("a catalogue with two hard links is read but not written") {
     const scratch::Folder folder;
     scratch::catalogue(folder / "c.db");
