@@ -5,7 +5,6 @@
 #include "cli/intake/items.hpp"
 
 #include <algorithm>
-#include <ranges>
 
 #include "cli/intake/scan.hpp"
 #include "cli/suggest.hpp"
@@ -21,12 +20,12 @@ constexpr std::size_t k_shortest_known = 3; // shorter ones are near to everythi
 // `6 x 3.2 x 4 mm`, as drawings write it: the unit is that of the sizes before it too.
 void spread_unit(std::vector<Size>& sizes) {
     std::string unit;
-    for (auto& size : std::views::reverse(sizes)) {
-        if (size.fraction)
+    for (auto size = sizes.rbegin(); size != sizes.rend(); ++size) {
+        if (size->fraction)
             continue;
-        if (size.unit.empty())
-            size.unit = unit;
-        unit = size.unit;
+        if (size->unit.empty())
+            size->unit = unit;
+        unit = size->unit;
     }
 }
 
