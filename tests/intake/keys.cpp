@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // How many keys a tool takes, Enter and Tab counted, to enter the demo's sheets: by quick entry (as
-// the transcripts have it), by `add` with the options that are needed, and into a sheet of cells.
+// its files of typed lines have it), by `add` with the options that are needed, and into a sheet of
+// cells.
 //
 //     intake_keys SEED-DEMO
 #include <fmt/format.h>

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The demo's tools from the transcripts of quick entry are the tools of its CSV files, cell by
+// The demo's tools from the files of lines for quick entry are the tools of its CSV files, cell by
 // cell.
 //
 //     intake_same PROGRAM SEED-DEMO

@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The demo's sheets of bodies and pilots, and which of their columns each transcript enters.
+// The demo's sheets of bodies and pilots, and which of their columns each file of typed lines
+// enters.
 #pragma once
 
 #include <filesystem>
