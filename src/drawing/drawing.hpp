@@ -73,8 +73,6 @@ struct Drawing {
     std::vector<Text> texts;
 };
 
-// Width of every drawing: fits A4 and Letter upright with 12 mm of margin.
-inline constexpr double k_drawing_width = 186;
 inline constexpr double k_arrow_length = 2.5;
 inline constexpr double k_arrow_width = 0.9;
 

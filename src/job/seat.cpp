@@ -55,15 +55,33 @@ std::optional<double> number_in(const std::string& text) {
 
 } // namespace
 
-Figure bearing_area(const Range& head, const Range& hole) {
+length::MaybeRange bearing_face(const trade::Screw& screw) {
+    auto face = screw.head_dia;
+    if (face && screw.hex) {
+        const auto flats = [](length::Length corners) {
+            return length::Length::from_nm(
+                std::llround(static_cast<double>(corners.nm()) * std::numbers::sqrt3 / 2));
+        };
+        face = Range{flats(face->lo), flats(face->hi)};
+    }
+    return face;
+}
+
+Figure bearing_area(const Range& face, const Range& hole) {
     const auto area = [](length::Length outside, length::Length inside) {
         return disc(length::as_mm(outside)) - disc(length::as_mm(inside));
     };
     return {"seat area",
-            Measure{Kind::area, area(head.lo, hole.hi), area(head.hi, hole.lo)},
-            "pi/4 (head^2 - hole^2), the hole with its broken edge",
-            {{"head", head}, {"hole", hole}},
-            "geometry, as in VDI 2230; the face is taken as wide as the head"};
+            Measure{Kind::area, area(face.lo, hole.hi), area(face.hi, hole.lo)},
+            "pi/4 (face^2 - hole^2), the hole with its broken edge",
+            {{"bearing face", face}, {"hole", hole}},
+            "geometry, as in VDI 2230; the face as wide as head or washer, of a hex as its flats"};
+}
+
+bool coarse(const trade::Screw& screw) {
+    if (screw.pitch.empty() || screw.heads.empty() || screw.heads.front().pitches.empty())
+        return true;
+    return screw.pitch == screw.heads.front().pitches.front();
 }
 
 std::optional<double> pitch_mm(const trade::Screw& screw) {

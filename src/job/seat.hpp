@@ -13,10 +13,17 @@
 
 namespace job {
 
-// Flat seat: pi/4 (head^2 - hole^2), the head's bearing face taken as wide as the head. A broken
-// edge counts as hole. The head is over the hole in all its range. Source: geometry, as in
+// What bears under the head: as wide as the head, of a hex head as wide as its flats, which are
+// cos 30 of its corners (geometry). Absent where the head is not known.
+[[nodiscard]] length::MaybeRange bearing_face(const trade::Screw& screw);
+
+// Flat seat: pi/4 (face^2 - hole^2). A broken edge counts as hole. The face is over the hole in all
+// its range. Source: geometry, as in
 // VDI 2230.
-[[nodiscard]] Figure bearing_area(const length::Range& head, const length::Range& hole);
+[[nodiscard]] Figure bearing_area(const length::Range& face, const length::Range& hole);
+
+// Whether the pitch is the coarse one of its size, or none was said. Charts of torque are for it.
+[[nodiscard]] bool coarse(const trade::Screw& screw);
 
 // Millimetres of pitch: of the pitch that was said, else of the coarser one listed. Absent without
 // any.

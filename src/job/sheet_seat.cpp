@@ -66,7 +66,8 @@ std::optional<Measure> seating_torque(const Subject& subject, std::vector<Figure
         figures.push_back({"seating torque", *given.torque, "as given", {}, "given"});
         return given.torque;
     }
-    if (!given.grade && screw.form == "socket head cap" && !subject.books.torques.empty()) {
+    if (!given.grade && screw.form == "socket head cap" && coarse(screw) &&
+        !subject.books.torques.empty()) {
         figures.push_back(chart_torque(subject.books.torques));
         return std::get<Measure>(figures.back().value);
     }
@@ -84,13 +85,13 @@ std::optional<Measure> seating_torque(const Subject& subject, std::vector<Figure
 }
 
 // Washer or head, whichever bears on the part.
-length::MaybeRange bearing_face(const match::Question& question) {
+length::MaybeRange face_on_part(const match::Question& question) {
     return question.washer ? length::MaybeRange(question.washer->outside_dia)
-                           : question.screw.head_dia;
+                           : bearing_face(question.screw);
 }
 
 bool seat_known(const Subject& subject) {
-    const auto face = bearing_face(subject.question);
+    const auto face = face_on_part(subject.question);
     const auto hole = subject.hole_at_seat();
     return face && hole && subject.question.screw.screw_dia && face->lo > hole->hi &&
            !subject.question.hole.tapped;
@@ -119,7 +120,7 @@ Section seat_section(const Subject& subject) {
     if (!seat_known(subject))
         return section;
     auto& figures = section.figures;
-    const auto area = bearing_area(*bearing_face(subject.question), *subject.hole_at_seat());
+    const auto area = bearing_area(*face_on_part(subject.question), *subject.hole_at_seat());
     figures.push_back(area);
     const auto torque = seating_torque(subject, figures);
     if (!torque) {
@@ -150,7 +151,7 @@ Section cone_section(const Subject& subject) {
     if (!force)
         return section;
     const auto& factor = factor_of(subject);
-    const ConeSeat seat{*screw.head_dia,
+    const ConeSeat seat{*bearing_face(screw),
                         *subject.hole_at_seat(),
                         *subject.answer.counterbore,
                         diameter_mm(subject),

@@ -21,7 +21,10 @@ struct Subject {
     const match::Report& report;
     length::Unit unit;
 
-    [[nodiscard]] std::string cutter() const { return say(report.wanted.cutter, unit); }
+    [[nodiscard]] std::string cutter() const {
+        return report.wanted.cutter ? say(*report.wanted.cutter, unit)
+                                    : "a size that clears the head, once it is measured";
+    }
     [[nodiscard]] std::string depth() const {
         return report.wanted.depth ? say(*report.wanted.depth, unit) + " deep"
                                    : "as deep as the head is high";

@@ -9,6 +9,9 @@
 
 namespace make {
 
+// In mm: fits A4 and Letter upright with 12 mm of margin.
+inline constexpr double k_drawing_width = 186;
+
 // Side view to scale with its dimensions, section through the flat, notes and title block. Text
 // overlaps neither other text nor lines. Lengths that are to suit are drawn as they usually are.
 [[nodiscard]] drawing::Drawing draw(const Piece& piece, const Spec& spec,

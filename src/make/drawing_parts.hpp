@@ -6,6 +6,7 @@
 
 #include "drawing/scale.hpp"
 #include "drawing/sketch.hpp"
+#include "make/drawing.hpp"
 #include "make/notes.hpp"
 #include "make/proportions.hpp"
 

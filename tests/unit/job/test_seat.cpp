@@ -8,6 +8,7 @@
 
 #include "job/seat.hpp"
 #include "length/print.hpp"
+#include "store/reference.hpp"
 #include "trade/conversion.hpp"
 
 using job::Kind;
@@ -100,6 +101,26 @@ TEST_CASE("worked examples of T = K d F come out") {
     const auto area = job::stress_area(10, 1.5, true);
     CHECK(measure(job::usual_force(grade(600), area)).lo == within(26'100, .002));
     CHECK(measure(job::usual_force(grade(580), area)).lo == within(25'230, .002));
+}
+
+TEST_CASE("a hex head bears as wide as its flats") {
+    // ASME B18.2.1: 5/16 hex cap, 1/2 across the flats, .577 across the corners; ISO 4017 M8: 13
+    // mm.
+    const store::Reference tables;
+    const auto flats = [&](const char* name) {
+        return length::as_mm(job::bearing_face(trade::resolve_screw(name, "", tables, {}))->hi);
+    };
+    CHECK(flats("5/16-18 hex cap") == within(12.7, .005));
+    CHECK(flats("M8 hex") == within(13, .005));
+    const auto socket = trade::resolve_screw("5/16-18 shcs", "", tables, {});
+    CHECK(job::bearing_face(socket) == socket.head_dia);
+}
+
+TEST_CASE("charts of torque are for the coarse thread") {
+    const store::Reference tables;
+    CHECK(job::coarse(trade::resolve_screw("1/4-20 shcs", "", tables, {})));
+    CHECK(job::coarse(trade::resolve_screw("1/4 shcs", "", tables, {})));
+    CHECK(!job::coarse(trade::resolve_screw("1/4-28 shcs", "", tables, {})));
 }
 
 TEST_CASE("torque and force undo each other, ends and all") {
