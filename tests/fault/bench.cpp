@@ -6,16 +6,17 @@
 #include <doctest/doctest.h>
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <poll.h>
 #include <signal.h>
 #include <sqlite3.h>
 #include <sys/resource.h>
+#include <sys/syscall.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
 #include <fstream>
-#include <iterator>
 #include <stdexcept>
 #include <thread>
 
@@ -73,6 +74,14 @@ void suffer(const Hardship& hardship) {
     };
     ::execve(FAULT_PROGRAM, pointers(arguments).data(), pointers(environment).data());
     ::_exit(127);
+}
+
+// False if it has not ended in that time.
+bool ends_within(pid_t child, std::chrono::milliseconds time) {
+    pollfd ending{static_cast<int>(::syscall(SYS_pidfd_open, child, 0)), POLLIN, 0};
+    const bool ended = ::poll(&ending, 1, static_cast<int>(time.count())) == 1;
+    ::close(ending.fd);
+    return ended;
 }
 
 // Beside the folder, so that it holds nothing but what the program makes.
@@ -137,8 +146,13 @@ bool is_long() {
 }
 
 std::string contents(const fs::path& path) {
+    std::error_code missing;
+    const auto size = fs::file_size(path, missing);
+    std::string bytes(missing ? 0 : size, '\0');
     std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), {}};
+    in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    bytes.resize(static_cast<std::size_t>(in.gcount()));
+    return bytes;
 }
 
 void write(const fs::path& path, const std::string& bytes) {
@@ -166,8 +180,6 @@ pid_t Bench::start(const Words& words, const Hardship& hardship) const {
 }
 
 Outcome Bench::wait(pid_t child, const Hardship& hardship) const {
-    using Clock = std::chrono::steady_clock;
-    const auto begin = Clock::now();
     Outcome outcome;
     rusage usage{};
     int status = 0;
@@ -175,15 +187,10 @@ Outcome Bench::wait(pid_t child, const Hardship& hardship) const {
         std::this_thread::sleep_for(hardship.kill_after);
         ::kill(child, SIGKILL);
     }
-    auto nap = std::chrono::microseconds(200);
-    while (::wait4(child, &status, WNOHANG, &usage) == 0) {
-        if (!outcome.hung && Clock::now() - begin > hardship.give_up) {
-            outcome.hung = true;
-            ::kill(child, SIGKILL);
-        }
-        std::this_thread::sleep_for(nap);
-        nap = std::min(nap * 2, std::chrono::microseconds(10000));
-    }
+    outcome.hung = !ends_within(child, hardship.give_up);
+    if (outcome.hung)
+        ::kill(child, SIGKILL);
+    ::wait4(child, &status, 0, &usage);
     outcome.code = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
     outcome.peak_kib = usage.ru_maxrss;
     const std::string stem = stem_of(*this, child);
@@ -254,6 +261,12 @@ std::int64_t number_from(const fs::path& file, const std::string& sql) {
     std::int64_t number = -1;
     Reading(file).each(sql, [&](sqlite3_stmt* row) { number = sqlite3_column_int64(row, 0); });
     return number;
+}
+
+std::string lines_from(const fs::path& file, const std::string& sql) {
+    std::string lines;
+    Reading(file).each(sql, [&](sqlite3_stmt* row) { lines += text_of(row) + '\n'; });
+    return lines;
 }
 
 std::string many_bodies(int count) {

@@ -82,6 +82,8 @@ class Bench {
 [[nodiscard]] std::string rows_of(const fs::path& file);
 // The first column of the first row; -1 if it cannot be read.
 [[nodiscard]] std::int64_t number_from(const fs::path& file, const std::string& sql);
+// The first column of every row, a line each.
+[[nodiscard]] std::string lines_from(const fs::path& file, const std::string& sql);
 
 // Rows of CSV: so many bodies, every one unlike the others.
 [[nodiscard]] std::string many_bodies(int count);
