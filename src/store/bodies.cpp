@@ -68,8 +68,8 @@ trade::Body read(Query& query) {
     return body;
 }
 
-void write(Change& change, const char* sql, const trade::Body& body) {
-    Query query(change.database(), with_columns(sql));
+void write(Change& change, const std::string& sql, const trade::Body& body) {
+    Query query(change.statements(), sql);
     Writer writer(query);
     visit(writer, body);
     query.run();
@@ -80,7 +80,7 @@ void write(Change& change, const char* sql, const trade::Body& body) {
 void refuse_while_holding(Change& change, const trade::Body& body) {
     if (trade::may_take_pilot(body))
         return;
-    Query query(change.database(), k_pilot_inside);
+    Query query(change.statements(), k_pilot_inside);
     query.put(body.number);
     if (query.step())
         throw error::BadData(fmt::format("body {} takes no removable pilot, but holds pilot: {}",
@@ -101,20 +101,22 @@ std::vector<trade::Body> bodies(const File& file) {
 }
 
 std::optional<trade::Body> body(const File& file, std::int64_t number) {
-    Query query(file.database(), with_columns(k_one));
+    static const std::string k_sql = with_columns(k_one);
+    Query query(file.statements(), k_sql);
     query.put(number);
     if (!query.step())
         return std::nullopt;
     trade::Body found = read(query);
-    found.work = work_of(file.database(), number);
-    found.loan = loan_of(file.database(), number);
+    found.work = work_of(file.statements(), number);
+    found.loan = loan_of(file.statements(), number);
     return found;
 }
 
 std::int64_t add_body(Change& change, const trade::Body& body) {
     trade::Body added = body;
     added.number = give_number(change, ToolKind::body, body.number);
-    write(change, k_add, added);
+    static const std::string k_sql = with_columns(k_add);
+    write(change, k_sql, added);
     return added.number;
 }
 
@@ -125,7 +127,8 @@ void update_body(Change& change, const trade::Body& body) {
     refuse_while_holding(change, body);
     if (is_remeasured(before->bore, body.bore))
         forget_trials(change, body.number);
-    write(change, k_update, body);
+    static const std::string k_sql = with_columns(k_update);
+    write(change, k_sql, body);
 }
 
 } // namespace store

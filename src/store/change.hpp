@@ -28,6 +28,7 @@ class Change {
     void commit();
     [[nodiscard]] const File& file() const { return file_; }
     [[nodiscard]] SQLite::Database& database() const { return file_.database(); }
+    [[nodiscard]] Statements& statements() const { return file_.statements(); }
 
   private:
     File& file_;

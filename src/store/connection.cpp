@@ -42,6 +42,7 @@ void settle(Connection& connection, std::chrono::milliseconds busy_timeout) {
     configure(database, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
     execute(database, "PRAGMA cell_size_check = ON");
     register_functions(database, *connection.session);
+    connection.statements = std::make_unique<Statements>(database);
 }
 
 void refuse_read_only(SQLite::Database& database, const fs::path& path) {

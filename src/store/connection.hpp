@@ -10,6 +10,7 @@
 #include <memory>
 
 #include "store/session.hpp"
+#include "store/statements.hpp"
 
 namespace SQLite {
 class Database;
@@ -26,6 +27,7 @@ inline constexpr std::int32_t k_application_id = 0x43505254;
 struct Connection {
     std::unique_ptr<Session> session;
     std::unique_ptr<SQLite::Database> database; // closed before the session goes
+    std::unique_ptr<Statements> statements = nullptr;
 };
 
 // Opens an existing file. Throws error::NoSuchRecord, DamagedFile or InputOutput for what is no

@@ -115,6 +115,10 @@ SQLite::Database& File::database() const {
     return *connection_->database;
 }
 
+Statements& File::statements() const {
+    return *connection_->statements;
+}
+
 Session& File::session() const {
     return *connection_->session;
 }

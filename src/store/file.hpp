@@ -18,6 +18,7 @@ namespace store {
 
 struct Connection;
 struct Session;
+class Statements;
 
 enum class Access { read, write };
 
@@ -43,7 +44,8 @@ class File {
 
     [[nodiscard]] length::Unit unit() const { return unit_; }
     [[nodiscard]] SQLite::Database& database() const;
-    [[nodiscard]] Session& session() const; // for Change
+    [[nodiscard]] Statements& statements() const; // kept prepared
+    [[nodiscard]] Session& session() const;       // for Change
 
   private:
     explicit File(Connection connection);

@@ -74,12 +74,11 @@ std::optional<std::string> newest_loan_time(const File& file) {
 
 void lend(File& file, const std::vector<std::int64_t>& numbers, const std::string& name,
           const std::optional<std::string>& due) {
-    SQLite::Database& database = file.database();
-    WriteTransaction transaction(database);
+    WriteTransaction transaction(file.database());
     for (const std::int64_t number : numbers) {
-        if (const auto who = loan_of(database, number))
+        if (const auto who = loan_of(file.statements(), number))
             throw error::BadData("already on loan to " + *who + ": " + std::to_string(number));
-        Query(database, k_lend).put(number).put(name).put(due).run();
+        Query(file.statements(), k_lend).put(number).put(name).put(due).run();
     }
     transaction.commit();
 }

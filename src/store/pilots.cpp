@@ -68,8 +68,8 @@ trade::Pilot read(Query& query) {
     return pilot;
 }
 
-void write(Change& change, const char* sql, const trade::Pilot& pilot) {
-    Query query(change.database(), with_columns(sql));
+void write(Change& change, const std::string& sql, const trade::Pilot& pilot) {
+    Query query(change.statements(), sql);
     Writer writer(query);
     visit(writer, pilot);
     query.run();
@@ -107,7 +107,7 @@ void refuse_pair(const File& file, const trade::Pilot& pilot, std::int64_t body_
 }
 
 void refuse_occupied(Change& change, std::int64_t body, std::int64_t pilot) {
-    Query query(change.database(), k_other_inside);
+    Query query(change.statements(), k_other_inside);
     query.put(body).put(pilot);
     if (query.step())
         throw error::BadData(fmt::format("body {} holds another pilot: {}", body, query.integer()),
@@ -127,13 +127,14 @@ std::vector<trade::Pilot> pilots(const File& file) {
 }
 
 std::optional<trade::Pilot> pilot(const File& file, std::int64_t number) {
-    Query query(file.database(), with_columns(k_one));
+    static const std::string k_sql = with_columns(k_one);
+    Query query(file.statements(), k_sql);
     query.put(number);
     if (!query.step())
         return std::nullopt;
     trade::Pilot found = read(query);
-    found.work = work_of(file.database(), number);
-    found.loan = loan_of(file.database(), number);
+    found.work = work_of(file.statements(), number);
+    found.loan = loan_of(file.statements(), number);
     return found;
 }
 
@@ -144,7 +145,8 @@ std::int64_t add_pilot(Change& change, const trade::Pilot& pilot) {
         refuse_pair(change.file(), added, *added.in_body);
         refuse_occupied(change, *added.in_body, added.number);
     }
-    write(change, k_add, added);
+    static const std::string k_sql = with_columns(k_add);
+    write(change, k_sql, added);
     return added.number;
 }
 
@@ -156,7 +158,8 @@ void update_pilot(Change& change, const trade::Pilot& pilot) {
     }
     if (is_remeasured(before.shank_dia, pilot.shank_dia))
         forget_trials(change, pilot.number);
-    write(change, k_update, pilot);
+    static const std::string k_sql = with_columns(k_update);
+    write(change, k_sql, pilot);
 }
 
 void put_in_body(Change& change, std::int64_t pilot, std::int64_t body) {

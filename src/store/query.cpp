@@ -4,6 +4,7 @@
 #include "store/query.hpp"
 
 #include "error/error.hpp"
+#include "store/statements.hpp"
 #include "store/translate.hpp"
 #include "store/utf8.hpp"
 
@@ -11,11 +12,19 @@ namespace store {
 
 namespace {
 
-SQLite::Statement prepared(SQLite::Database& database, const std::string& sql) {
+std::unique_ptr<SQLite::Statement> prepared(SQLite::Database& database, const std::string& sql) {
     try {
-        return {database, sql};
+        return std::make_unique<SQLite::Statement>(database, sql);
     } catch (const SQLite::Exception& exception) {
         throw_translated(exception, database.getFilename());
+    }
+}
+
+std::unique_ptr<SQLite::Statement> lent(Statements& statements, const std::string& sql) {
+    try {
+        return statements.take(sql);
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, statements.database().getFilename());
     }
 }
 
@@ -32,8 +41,16 @@ std::string readable_part(std::string_view text) {
 Query::Query(SQLite::Database& database, const std::string& sql)
     : database_(database), statement_(prepared(database, sql)) {}
 
+Query::Query(Statements& statements, const std::string& sql)
+    : database_(statements.database()), lender_(&statements), statement_(lent(statements, sql)) {}
+
+Query::~Query() {
+    if (lender_ != nullptr)
+        lender_->give_back(std::move(statement_));
+}
+
 Query& Query::put(std::int64_t value) {
-    statement_.bind(++parameter_, value);
+    statement_->bind(++parameter_, value);
     return *this;
 }
 
@@ -41,12 +58,12 @@ Query& Query::put(std::string_view text) {
     if (!is_utf8_without_zero(text))
         throw error::BadData("text that cannot be kept: " + readable_part(text),
                              "write it in UTF-8, without zero bytes");
-    statement_.bind(++parameter_, std::string(text));
+    statement_->bind(++parameter_, std::string(text));
     return *this;
 }
 
 Query& Query::put_as_is(const std::string& text) {
-    statement_.bind(++parameter_, text);
+    statement_->bind(++parameter_, text);
     return *this;
 }
 
@@ -55,20 +72,20 @@ Query& Query::put_value(Query& from) {
         from.skip(1);
         return put_null();
     }
-    if (from.statement_.getColumn(from.column_).isInteger())
+    if (from.statement_->getColumn(from.column_).isInteger())
         return put(from.integer());
     return put(from.text());
 }
 
 Query& Query::put_null() {
-    statement_.bind(++parameter_);
+    statement_->bind(++parameter_);
     return *this;
 }
 
 bool Query::step() {
     column_ = 0;
     try {
-        return statement_.executeStep();
+        return statement_->executeStep();
     } catch (const SQLite::Exception& exception) {
         throw_translated(exception, database_.getFilename());
     }
@@ -76,8 +93,8 @@ bool Query::step() {
 
 int Query::run() {
     try {
-        const int changed = statement_.exec();
-        statement_.reset();
+        const int changed = statement_->exec();
+        statement_->reset();
         parameter_ = 0;
         return changed;
     } catch (const SQLite::Exception& exception) {
@@ -86,15 +103,15 @@ int Query::run() {
 }
 
 bool Query::is_null() {
-    return statement_.isColumnNull(column_);
+    return statement_->isColumnNull(column_);
 }
 
 std::int64_t Query::integer() {
-    return statement_.getColumn(column_++).getInt64();
+    return statement_->getColumn(column_++).getInt64();
 }
 
 std::string Query::text() {
-    return statement_.getColumn(column_++).getString();
+    return statement_->getColumn(column_++).getString();
 }
 
 std::optional<std::int64_t> Query::maybe_integer() {

@@ -8,15 +8,23 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
 
 namespace store {
 
+class Statements;
+
 class Query {
   public:
     Query(SQLite::Database& database, const std::string& sql);
+    // With a statement that is kept prepared, for what is done once a row.
+    Query(Statements& statements, const std::string& sql);
+    ~Query();
+    Query(const Query&) = delete;
+    Query& operator=(const Query&) = delete;
 
     // Binds the next parameter. Throws error::BadData for text that is not UTF-8 or has a zero
     // byte: the history could not keep it.
@@ -46,12 +54,13 @@ class Query {
     std::string text();
     std::optional<std::int64_t> maybe_integer();
     std::optional<std::string> maybe_text();
-    [[nodiscard]] int columns() const { return statement_.getColumnCount(); }
+    [[nodiscard]] int columns() const { return statement_->getColumnCount(); }
     void skip(int columns) { column_ += columns; }
 
   private:
     SQLite::Database& database_;
-    SQLite::Statement statement_;
+    Statements* lender_ = nullptr;
+    std::unique_ptr<SQLite::Statement> statement_;
     int parameter_ = 0;
     int column_ = 0;
 };

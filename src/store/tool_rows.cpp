@@ -47,8 +47,8 @@ const char* word(ToolKind kind) {
     return kind == ToolKind::body ? "body" : "pilot";
 }
 
-std::optional<std::string> kind_of_number(SQLite::Database& database, std::int64_t number) {
-    Query query(database, k_kind_of_number);
+std::optional<std::string> kind_of_number(Statements& statements, std::int64_t number) {
+    Query query(statements, k_kind_of_number);
     query.put(number);
     return query.step() ? std::optional(query.text()) : std::nullopt;
 }
@@ -56,19 +56,20 @@ std::optional<std::string> kind_of_number(SQLite::Database& database, std::int64
 } // namespace
 
 std::int64_t next_number(const File& file) {
-    return integer_from(file.database(), k_next_number);
+    Query query(file.statements(), k_next_number);
+    query.step();
+    return query.integer();
 }
 
 std::int64_t give_number(Change& change, ToolKind kind, std::int64_t wanted) {
-    SQLite::Database& database = change.database();
-    const std::int64_t number = wanted != 0 ? wanted : integer_from(database, k_next_number);
+    const std::int64_t number = wanted != 0 ? wanted : next_number(change.file());
     if (number < 1 || number > k_greatest_number)
         throw error::BadData(fmt::format("no number for a tool: {}", number),
                              fmt::format("whole numbers from 1 to {} will do", k_greatest_number));
-    if (const auto taken = kind_of_number(database, number))
+    if (const auto taken = kind_of_number(change.statements(), number))
         throw error::BadData(fmt::format("the number was given to a {} before: {}", *taken, number),
                              "a number is never given twice; leave it out to get the next one");
-    Query(database, k_give_number).put(number).put(word(kind)).run();
+    Query(change.statements(), k_give_number).put(number).put(word(kind)).run();
     return number;
 }
 
@@ -78,7 +79,7 @@ void throw_no_such(const File& file, ToolKind kind, std::int64_t number) {
     std::string hint = "`counterpart list` shows the numbers";
     if (is_other)
         hint = fmt::format("number {} is a {}", number, is_body ? "body" : "pilot");
-    else if (kind_of_number(file.database(), number))
+    else if (kind_of_number(file.statements(), number))
         hint = "the number was given out, but its tool was taken back";
     throw error::NoSuchRecord(fmt::format("there is no such {}: {}", word(kind), number), hint);
 }
@@ -103,25 +104,25 @@ Loans all_loans(SQLite::Database& database) {
     return loans;
 }
 
-std::vector<std::string> work_of(SQLite::Database& database, std::int64_t number) {
+std::vector<std::string> work_of(Statements& statements, std::int64_t number) {
     std::vector<std::string> tasks;
-    Query query(database, k_work);
+    Query query(statements, k_work);
     query.put(number);
     while (query.step())
         tasks.push_back(query.text());
     return tasks;
 }
 
-std::optional<std::string> loan_of(SQLite::Database& database, std::int64_t number) {
-    Query query(database, k_loan);
+std::optional<std::string> loan_of(Statements& statements, std::int64_t number) {
+    Query query(statements, k_loan);
     query.put(number);
     return query.step() ? std::optional(query.text()) : std::nullopt;
 }
 
 void put_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks) {
     const auto count = static_cast<std::int64_t>(tasks.size());
-    Query(change.database(), k_drop_tasks_after).put(number).put(count).run();
-    Query put(change.database(), k_put_task);
+    Query(change.statements(), k_drop_tasks_after).put(number).put(count).run();
+    Query put(change.statements(), k_put_task);
     for (std::int64_t i = 0; i < count; ++i)
         put.put(number).put(i + 1).put(tasks[static_cast<std::size_t>(i)]).run();
 }

@@ -30,8 +30,8 @@ using Loans = std::map<std::int64_t, std::string>;
 
 [[nodiscard]] WorkLists all_work(SQLite::Database& database);
 [[nodiscard]] Loans all_loans(SQLite::Database& database);
-[[nodiscard]] std::vector<std::string> work_of(SQLite::Database& database, std::int64_t number);
-[[nodiscard]] std::optional<std::string> loan_of(SQLite::Database& database, std::int64_t number);
+[[nodiscard]] std::vector<std::string> work_of(Statements& statements, std::int64_t number);
+[[nodiscard]] std::optional<std::string> loan_of(Statements& statements, std::int64_t number);
 
 // Gives a tool just read its work, which is taken out of the lists, and who has it.
 template <class Tool>

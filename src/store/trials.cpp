@@ -47,12 +47,12 @@ void record_trial(Change& change, const trade::Trial& trial) {
     if (!trade::may_take_pilot(*tried_in))
         throw error::BadData(fmt::format("the body takes no removable pilot: {}", trial.body),
                              "see its pilot_kind");
-    Query query(change.database(), k_put);
+    Query query(change.statements(), k_put);
     query.put(trial.pilot).put(trial.body).put(trade::to_text(trial.how)).run();
 }
 
 void forget_trials(Change& change, std::int64_t tool) {
-    Query(change.database(), k_forget).put(tool).run();
+    Query(change.statements(), k_forget).put(tool).run();
 }
 
 bool is_remeasured(const trade::MaybeDimension& before, const trade::MaybeDimension& after) {
