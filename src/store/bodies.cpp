@@ -27,6 +27,10 @@ UPDATE body SET ({0}) = ({1}) WHERE number = ?1)";
 constexpr auto k_pilot_inside = R"(
 SELECT number FROM pilot WHERE in_body = ?1 ORDER BY number)";
 
+constexpr auto k_next_to = R"(
+SELECT max(number) FROM body WHERE number < ?1
+UNION ALL SELECT min(number) FROM body WHERE number > ?1 ORDER BY 1)";
+
 template <class Visitor, class Record>
 void visit(Visitor& visitor, Record& body) {
     visitor.column("number", body.number);
@@ -73,18 +77,15 @@ void write(Change& change, const std::string& sql, const trade::Body& body) {
     Writer writer(query);
     visit(writer, body);
     query.run();
-    put_work(change, body.number, body.work);
 }
 
 // A pilot cannot be in a body that is turned into one without a bore.
 void refuse_while_holding(Change& change, const trade::Body& body) {
     if (trade::may_take_pilot(body))
         return;
-    Query query(change.statements(), k_pilot_inside);
-    query.put(body.number);
-    if (query.step())
+    if (const auto pilot = pilot_in(change.file(), body.number))
         throw error::BadData(fmt::format("body {} takes no removable pilot, but holds pilot: {}",
-                                         body.number, query.integer()),
+                                         body.number, *pilot),
                              "take the pilot out first (`counterpart unpair`)");
 }
 
@@ -112,11 +113,28 @@ std::optional<trade::Body> body(const File& file, std::int64_t number) {
     return found;
 }
 
+std::optional<std::int64_t> pilot_in(const File& file, std::int64_t body) {
+    Query query(file.statements(), k_pilot_inside);
+    query.put(body);
+    return query.step() ? std::optional(query.integer()) : std::nullopt;
+}
+
+std::vector<std::int64_t> bodies_next_to(const File& file, std::int64_t number) {
+    Query query(file.statements(), k_next_to);
+    query.put(number);
+    std::vector<std::int64_t> numbers;
+    while (query.step())
+        if (const auto found = query.maybe_integer())
+            numbers.push_back(*found);
+    return numbers;
+}
+
 std::int64_t add_body(Change& change, const trade::Body& body) {
     trade::Body added = body;
     added.number = give_number(change, ToolKind::body, body.number);
     static const std::string k_sql = with_columns(k_add);
     write(change, k_sql, added);
+    add_work(change, added.number, added.work);
     return added.number;
 }
 
@@ -129,6 +147,7 @@ void update_body(Change& change, const trade::Body& body) {
         forget_trials(change, body.number);
     static const std::string k_sql = with_columns(k_update);
     write(change, k_sql, body);
+    put_work(change, body.number, body.work);
 }
 
 } // namespace store

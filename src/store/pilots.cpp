@@ -73,7 +73,6 @@ void write(Change& change, const std::string& sql, const trade::Pilot& pilot) {
     Writer writer(query);
     visit(writer, pilot);
     query.run();
-    put_work(change, pilot.number, pilot.work);
 }
 
 trade::Pilot existing_pilot(const File& file, std::int64_t number) {
@@ -147,6 +146,7 @@ std::int64_t add_pilot(Change& change, const trade::Pilot& pilot) {
     }
     static const std::string k_sql = with_columns(k_add);
     write(change, k_sql, added);
+    add_work(change, added.number, added.work);
     return added.number;
 }
 
@@ -160,6 +160,7 @@ void update_pilot(Change& change, const trade::Pilot& pilot) {
         forget_trials(change, pilot.number);
     static const std::string k_sql = with_columns(k_update);
     write(change, k_sql, pilot);
+    put_work(change, pilot.number, pilot.work);
 }
 
 void put_in_body(Change& change, std::int64_t pilot, std::int64_t body) {

@@ -7,26 +7,41 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
+#include <algorithm>
+
 #include "store/translate.hpp"
 
 namespace store {
 
 namespace {
 
+constexpr std::size_t k_usual_row = 2048; // bytes of JSON, so that few rows make it grow
+
 std::string_view text_of(sqlite3_value* value) {
     const auto* text = reinterpret_cast<const char*>(sqlite3_value_text(value));
     return {text == nullptr ? "" : text, static_cast<std::size_t>(sqlite3_value_bytes(value))};
 }
 
+void append_escaped(std::string& json, char c) {
+    if (c == '"' || c == '\\')
+        json.append({'\\', c});
+    else if (static_cast<unsigned char>(c) < 0x20)
+        json += fmt::format("\\u{:04x}", static_cast<unsigned>(c));
+    else
+        json += c;
+}
+
 void append_string(std::string& json, std::string_view text) {
+    const auto is_plain = [](char c) {
+        return c != '"' && c != '\\' && static_cast<unsigned char>(c) >= 0x20;
+    };
     json += '"';
-    for (const char c : text)
-        if (c == '"' || c == '\\')
-            json.append({'\\', c});
-        else if (static_cast<unsigned char>(c) < 0x20)
-            json += fmt::format("\\u{:04x}", static_cast<unsigned>(c));
-        else
-            json += c;
+    if (std::all_of(text.begin(), text.end(), is_plain)) {
+        json += text;
+    } else {
+        for (const char c : text)
+            append_escaped(json, c);
+    }
     json += '"';
 }
 
@@ -36,7 +51,7 @@ void append_value(std::string& json, sqlite3_value* value) {
         json += "null";
         break;
     case SQLITE_INTEGER:
-        json += std::to_string(sqlite3_value_int64(value));
+        json += fmt::format_int(sqlite3_value_int64(value)).c_str();
         break;
     default:
         append_string(json, text_of(value));
@@ -49,6 +64,7 @@ void give(sqlite3_context* context, const std::string& text) {
 
 void row(sqlite3_context* context, int count, sqlite3_value** values) {
     std::string json = "{";
+    json.reserve(k_usual_row);
     for (int i = 0; i + 1 < count; i += 2) {
         append_string(json, text_of(values[i]));
         json += ':';

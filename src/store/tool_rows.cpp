@@ -119,12 +119,16 @@ std::optional<std::string> loan_of(Statements& statements, std::int64_t number) 
     return query.step() ? std::optional(query.text()) : std::nullopt;
 }
 
+void add_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks) {
+    std::int64_t position = 0;
+    for (const std::string& task : tasks)
+        Query(change.statements(), k_put_task).put(number).put(++position).put(task).run();
+}
+
 void put_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks) {
     const auto count = static_cast<std::int64_t>(tasks.size());
     Query(change.statements(), k_drop_tasks_after).put(number).put(count).run();
-    Query put(change.statements(), k_put_task);
-    for (std::int64_t i = 0; i < count; ++i)
-        put.put(number).put(i + 1).put(tasks[static_cast<std::size_t>(i)]).run();
+    add_work(change, number, tasks);
 }
 
 } // namespace store

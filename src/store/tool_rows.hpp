@@ -42,6 +42,9 @@ void complete(Tool& tool, WorkLists& work, const Loans& loans) {
         tool.loan = found->second;
 }
 
+// The list of a tool that is new and has none.
+void add_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks);
+
 // Makes the list this one; rows that stay the same are not touched.
 void put_work(Change& change, std::int64_t number, const std::vector<std::string>& tasks);
 

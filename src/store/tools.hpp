@@ -19,6 +19,11 @@ namespace store {
 [[nodiscard]] std::optional<trade::Body> body(const File& file, std::int64_t number);
 [[nodiscard]] std::optional<trade::Pilot> pilot(const File& file, std::int64_t number);
 
+// The pilot that is in a body.
+[[nodiscard]] std::optional<std::int64_t> pilot_in(const File& file, std::int64_t body);
+// The bodies whose numbers come just before and after one that no body has, ascending.
+[[nodiscard]] std::vector<std::int64_t> bodies_next_to(const File& file, std::int64_t number);
+
 // The number that the next tool without one of its own will get.
 [[nodiscard]] std::int64_t next_number(const File& file);
 

@@ -100,13 +100,6 @@ void refuse_to_lend(const Tool& tool, const store::File& file) {
         tool);
 }
 
-std::optional<trade::Pilot> pilot_in(const store::File& file, std::int64_t body) {
-    for (const trade::Pilot& pilot : store::pilots(file))
-        if (pilot.in_body == body)
-            return pilot;
-    return std::nullopt;
-}
-
 // The set screw and its key, which are easily forgotten.
 std::string screw_and_key(const trade::Body& body, const trade::Tables& tables) {
     if (body.retention != trade::Retention::set_screw)
@@ -124,7 +117,8 @@ std::string screw_and_key(const trade::Body& body, const trade::Tables& tables) 
 std::vector<std::string> lines_with(const trade::Body& body, Numbers& lent, Context& context) {
     const store::File& file = context.catalogue(store::Access::write);
     std::vector<std::string> lines;
-    if (const auto pilot = pilot_in(file, body.number)) {
+    if (const auto inside = store::pilot_in(file, body.number)) {
+        const auto pilot = store::pilot(file, *inside);
         const std::string line = one_line(*pilot, file.unit());
         if (has(lent, pilot->number) || (!pilot->loan && !pilot->retired)) {
             add_once(lent, pilot->number);

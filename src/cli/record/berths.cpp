@@ -3,7 +3,8 @@
 
 #include "cli/record/berths.hpp"
 
-#include <iterator>
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "store/tools.hpp"
 
@@ -12,28 +13,12 @@ namespace cli::record {
 namespace {
 
 // `; near it: 40, 42`.
-template <class Bodies>
-std::string bodies_near(const Bodies& bodies, std::int64_t number) {
-    const auto above = bodies.upper_bound(number);
-    std::string text;
-    if (above != bodies.begin())
-        text = std::to_string(std::prev(above)->first);
-    if (above != bodies.end())
-        text += (text.empty() ? "" : ", ") + std::to_string(above->first);
-    return text.empty() ? text : "; near it: " + text;
+std::string bodies_near(const store::File& file, std::int64_t number) {
+    const auto near = store::bodies_next_to(file, number);
+    return near.empty() ? std::string() : fmt::format("; near it: {}", fmt::join(near, ", "));
 }
 
 } // namespace
-
-Berths::Berths(const store::File& file) {
-    for (const trade::Body& body : store::bodies(file))
-        bodies_[body.number] = body.retired                  ? Kind::retired
-                               : trade::may_take_pilot(body) ? Kind::takes_pilots
-                                                             : Kind::takes_none;
-    for (const trade::Pilot& pilot : store::pilots(file))
-        if (pilot.in_body)
-            holding_[*pilot.in_body] = pilot.number;
-}
 
 std::optional<Problem> Berths::take(const PilotRecord& pilot) {
     if (!pilot.in_body)
@@ -42,20 +27,22 @@ std::optional<Problem> Berths::take(const PilotRecord& pilot) {
     const auto refused = [number](const std::string& what, const std::string& meant) {
         return Problem{"in_body", what, std::to_string(number), meant};
     };
-    const auto body = bodies_.find(number);
-    if (body == bodies_.end())
+    const auto body = store::body(file_, number);
+    if (!body)
         return refused("no body has this number",
-                       "enter the body before its pilot" + bodies_near(bodies_, number));
-    if (body->second == Kind::retired)
+                       "enter the body before its pilot" + bodies_near(file_, number));
+    if (body->retired)
         return refused("this body is retired", "unretire it first, or leave in_body empty");
-    if (body->second == Kind::takes_none)
+    if (!trade::may_take_pilot(*body))
         return refused("this body takes no removable pilot", "see its pilot_kind");
-    const auto [held, free] = holding_.try_emplace(number, pilot.number);
-    if (free)
+    const auto taken = taken_.find(number);
+    const auto held = taken == taken_.end() ? store::pilot_in(file_, number) : taken->second;
+    if (!held) {
+        taken_[number] = pilot.number;
         return std::nullopt;
-    return refused(held->second == 0
-                       ? "this body already holds another pilot"
-                       : "this body already holds pilot " + std::to_string(held->second),
+    }
+    return refused(*held == 0 ? "this body already holds another pilot"
+                              : fmt::format("this body already holds pilot {}", *held),
                    "one pilot a body; leave in_body empty for the others");
 }
 

@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// Which bodies can take a pilot, and which have one.
+// Which bodies can take a pilot, and which have one. Asked of the file body by body, so that one
+// pilot costs the same in a catalogue of any size.
 #pragma once
 
 #include <map>
@@ -14,16 +15,16 @@ namespace cli::record {
 
 class Berths {
   public:
-    explicit Berths(const store::File& file);
+    // `file` must outlive it.
+    explicit Berths(const store::File& file) : file_(file) {}
 
     // Puts the pilot in the body it names, here only. What is wrong with that, if anything is: no
     // such body, one that takes no pilot, one that holds another.
     std::optional<Problem> take(const PilotRecord& pilot);
 
   private:
-    enum class Kind { takes_pilots, takes_none, retired };
-    std::map<std::int64_t, Kind> bodies_;          // by number
-    std::map<std::int64_t, std::int64_t> holding_; // body to pilot; 0: one without a number yet
+    const store::File& file_;
+    std::map<std::int64_t, std::int64_t> taken_; // body to pilot; 0: one without a number yet
 };
 
 } // namespace cli::record
