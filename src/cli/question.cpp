@@ -91,13 +91,13 @@ match::Question read_question(const QuestionOptions& options, const SizeReader& 
     return question;
 }
 
-void check_set(const std::string& set, const match::Tools& tools) {
+void check_set(const std::string& set, const trade::Rack& rack) {
     if (set.empty())
         return;
     std::set<std::string> known;
-    for (const auto& body : tools.bodies)
+    for (const auto& body : rack.bodies())
         known.insert(body.set);
-    for (const auto& pilot : tools.pilots)
+    for (const auto& pilot : rack.pilots())
         known.insert(pilot.set);
     known.erase("");
     for (const auto& name : known)

@@ -37,6 +37,6 @@ struct SizeReader {
                                             const SizeReader& reader);
 
 // A set that no tool is in is a slip of the pen, not an empty answer. Throws error::NoSuchRecord.
-void check_set(const std::string& set, const match::Tools& tools);
+void check_set(const std::string& set, const trade::Rack& rack);
 
 } // namespace cli

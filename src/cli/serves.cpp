@@ -98,7 +98,7 @@ std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const T
                                         const OneToolRack& rack, const match::Shop& shop,
                                         const std::vector<trade::OwnScrew>& own, Context& context) {
     const auto question = house_question(wanted, own, shop.practice, context);
-    const match::Report report = match::match(question, shop, rack, context.unit(), 0, false);
+    const match::Report report = match::match(question, shop, rack, context.unit(), 0);
     const auto found = std::find_if(report.answers.begin(), report.answers.end(),
                                     [&](const auto& answer) { return serves(answer, tool); });
     return found == report.answers.end() ? std::nullopt : std::optional(*found);

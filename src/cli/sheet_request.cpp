@@ -74,11 +74,12 @@ match::Report SheetMaker::ask(const SheetRequest& request, const match::Question
         (void)find_body(context_.catalogue(), tool_number(request.body));
     if (!request.pilot.empty())
         (void)find_pilot(context_.catalogue(), tool_number(request.pilot));
-    return match::match(question, shop_, tools_, context_.unit(), 0, named);
+    return named ? match::match_pairs(question, shop_, tools_, context_.unit(), 0)
+                 : match::match(question, shop_, context_.rack(), context_.unit(), 0);
 }
 
 job::Sheet SheetMaker::make(const SheetRequest& request) const {
-    check_set(request.asked.set, tools_);
+    check_set(request.asked.set, context_.rack());
     const auto question = read_question(request.asked, reader_);
     const auto job = particulars(request);
     const auto report = ask(request, question);

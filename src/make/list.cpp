@@ -10,6 +10,8 @@
 
 #include "make/cover.hpp"
 #include "make/place.hpp"
+#include "match/matcher.hpp"
+#include "match/shelf.hpp"
 
 namespace make {
 
@@ -27,16 +29,14 @@ struct Sorted {
 
 // A measurement settles a screw only where a pilot is there already: without one it must be made
 // all the same.
-std::optional<match::Answer> settled_by(const Wish& wish, const match::Shop& shop,
-                                        const match::Tools& tools, length::Unit unit) {
-    for (auto& answer : match::match(wish.question, shop, tools, unit, 0, false).answers)
+std::optional<match::Answer> settled_by(const Wish& wish, const match::Matcher& matcher) {
+    for (auto& answer : matcher.match(wish.question, 0).answers)
         if (answer.kind == match::AnswerKind::measure_first && answer.seat != match::Seat::none)
             return answer;
     return std::nullopt;
 }
 
-Sorted sort_out(const std::vector<Wish>& wishes, const match::Shop& shop, const match::Tools& tools,
-                length::Unit unit, MakeList& list) {
+Sorted sort_out(const std::vector<Wish>& wishes, const match::Matcher& matcher, MakeList& list) {
     Sorted sorted;
     std::set<std::int64_t> kept;
     const auto keep = [&kept](const match::Answer& answer) {
@@ -44,7 +44,7 @@ Sorted sort_out(const std::vector<Wish>& wishes, const match::Shop& shop, const 
             kept.insert(*answer.pilot);
     };
     for (const auto& wish : wishes) {
-        auto report = match::match(wish.question, shop, tools, unit, 1, false);
+        auto report = matcher.match(wish.question, 1);
         const auto kind =
             report.answers.empty() ? match::AnswerKind::closest : report.answers[0].kind;
         if (kind <= match::AnswerKind::after_work) {
@@ -53,7 +53,7 @@ Sorted sort_out(const std::vector<Wish>& wishes, const match::Shop& shop, const 
             continue;
         }
         if (kind == match::AnswerKind::measure_first) {
-            if (auto answer = settled_by(wish, shop, tools, unit)) {
+            if (auto answer = settled_by(wish, matcher)) {
                 keep(*answer);
                 list.settle_first.push_back({wish.screw, std::move(*answer)});
                 continue;
@@ -146,7 +146,8 @@ MakeList make_list(const std::vector<Wish>& wishes, const match::Shop& shop,
                    const trade::Rack& rack, length::Unit unit, const Options& options) {
     MakeList list;
     const auto tools = match::load_tools(rack);
-    const auto sorted = sort_out(wishes, shop, tools, unit, list);
+    const match::RackFor many(rack, wishes.size());
+    const auto sorted = sort_out(wishes, match::Matcher(many.rack(), shop, unit), list);
     std::vector<WishJob> jobs;
     std::vector<Room> rooms;
     for (const auto* wish : sorted.open) {

@@ -58,9 +58,10 @@ std::vector<Room> rooms_of(int index, const WishJob& wish, const match::Tools& t
     for (const auto& body : tools.bodies) {
         if (!trade::may_take_pilot(body) || !body.bore)
             continue;
+        const auto& facts = tools.facts(body);
         const auto shank = shank_room(body, job.shop->practice);
         for (const auto& hole : job.holes) {
-            const match::Triple triple{&body, nullptr, &hole, {}, nullptr};
+            const match::Triple triple{&facts, nullptr, &hole, {}};
             if (!passes_all(match::judge(job, triple)))
                 continue;
             const auto size = match::size_of(job, triple);

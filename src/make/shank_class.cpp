@@ -63,8 +63,9 @@ ShankClass of_owned(const trade::Pilot& pilot, PieceKind kind, const std::vector
     for (const auto& room : rooms) {
         const auto body = room.body->number;
         if (!fits.count(body))
-            fits[body] = goes_in(*wishes[static_cast<std::size_t>(room.wish)].job,
-                                 match::with_pilot(tools, *room.body, pilot));
+            fits[body] =
+                goes_in(*wishes[static_cast<std::size_t>(room.wish)].job,
+                        match::with_pilot(tools, tools.facts(*room.body), tools.facts(pilot)));
         if (fits[body])
             shank.rooms.push_back(&room);
     }

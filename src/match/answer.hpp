@@ -71,14 +71,13 @@ struct Wanted {
 struct Report {
     Wanted wanted;
     std::vector<Answer> answers;                       // in order
-    std::array<std::int64_t, k_answer_kinds> counts{}; // bodies by answer, or pairs
+    std::array<std::int64_t, k_answer_kinds> counts{}; // bodies by answer
 };
 
-// The best answer of every body, in the documented order, reasons in `unit`. With `pairs`, one
-// answer for every body and pilot together.
+// The best answer of every body, in the documented order, reasons in `unit`.
 // At most `most` answers are spelled out (closest: at most five), 0 for all; counts are complete.
 [[nodiscard]] Report match(const Question& question, const Shop& shop, const trade::Rack& rack,
-                           length::Unit unit, std::size_t most, bool pairs);
+                           length::Unit unit, std::size_t most);
 
 // What would make this answer ready, or is missing, in one sentence.
 [[nodiscard]] std::string next_step(const Answer& answer);

@@ -19,7 +19,8 @@ void keep_better(const Job& job, std::optional<Ranked>& best, const Triple& trip
         best = Ranked{judged, key};
 }
 
-// A pilot chooses among the holes that it can run in; where none suits, it has no hole.
+} // namespace
+
 std::optional<Ranked> over_holes(const Job& job, Triple triple) {
     std::optional<Ranked> best;
     const bool chosen = job.question->hole.kind == HoleKind::chosen;
@@ -42,47 +43,52 @@ bool would_do(const Ranked& ranked) {
     return *ranked.judged.kind <= AnswerKind::measure_first;
 }
 
-// What the body by itself comes to, before any pilot or hole; these can only make it worse.
-std::optional<AnswerKind> alone(const Job& job, const trade::Body& body) {
-    return judge(job, {&body, nullptr, nullptr, {}, nullptr}).kind;
+std::optional<AnswerKind> alone(const Job& job, const trade::BodyFacts& body) {
+    return judge(job, {&body, nullptr, nullptr, {}}).kind;
 }
 
-} // namespace
+std::optional<Ranked> pair_of(const Job& job, const Triple& triple,
+                              std::optional<AnswerKind> at_best) {
+    if (!at_best)
+        return std::nullopt;
+    const bool fits = judge_slip(job, triple).verdict != Verdict::fail;
+    if (!fits && *at_best == AnswerKind::closest)
+        return std::nullopt; // a second failure
+    return over_holes(job, triple);
+}
 
-Triple with_pilot(const Tools& tools, const trade::Body& body, const trade::Pilot& pilot) {
-    Triple triple{&body, &pilot, nullptr, {}, nullptr};
+Triple with_pilot(const Tools& tools, const trade::BodyFacts& body,
+                  const trade::PilotFacts& pilot) {
+    Triple triple{&body, &pilot, nullptr, {}};
     if (const auto it = tools.tried.find({pilot.number, body.number}); it != tools.tried.end())
         triple.tried = it->second;
-    if (pilot.in_body)
-        triple.pilots_home = tools.body(*pilot.in_body);
     return triple;
 }
 
-std::vector<Ranked> pairs_of(const Job& job, const Tools& tools,
-                             const std::vector<const trade::Pilot*>& pilots,
-                             const trade::Body& body) {
+Pilots all_pilots(const Tools& tools) {
+    Pilots pilots;
+    for (const auto& pilot : tools.pilot_facts)
+        pilots.push_back(&pilot);
+    return pilots;
+}
+
+std::vector<Ranked> pairs_of(const Job& job, const Tools& tools, const Pilots& pilots,
+                             const trade::BodyFacts& body) {
     std::vector<Ranked> pairs;
     if (!trade::may_take_pilot(body)) {
-        if (auto own = over_holes(job, {&body, nullptr, nullptr, {}, nullptr}))
+        if (auto own = over_holes(job, {&body, nullptr, nullptr, {}}))
             pairs.push_back(*own);
         return pairs;
     }
     const auto at_best = alone(job, body);
-    if (!at_best)
-        return pairs;
-    for (const auto* pilot : pilots) {
-        const auto triple = with_pilot(tools, body, *pilot);
-        const bool fits = judge_slip(job, triple).verdict != Verdict::fail;
-        if (!fits && *at_best == AnswerKind::closest)
-            continue; // a second failure
-        if (auto pair = over_holes(job, triple))
+    for (const auto* pilot : pilots)
+        if (auto pair = pair_of(job, with_pilot(tools, body, *pilot), at_best))
             pairs.push_back(*pair);
-    }
     return pairs;
 }
 
-BestOfBody best_of(const Job& job, const Tools& tools,
-                   const std::vector<const trade::Pilot*>& pilots, const trade::Body& body) {
+BestOfBody best_of(const Job& job, const Tools& tools, const Pilots& pilots,
+                   const trade::BodyFacts& body) {
     BestOfBody result;
     int would = 0;
     for (const auto& pair : pairs_of(job, tools, pilots, body)) {
@@ -96,7 +102,7 @@ BestOfBody best_of(const Job& job, const Tools& tools,
     }
     if (!trade::may_take_pilot(body) || !alone(job, body))
         return result;
-    const auto pilotless = over_holes(job, {&body, nullptr, nullptr, {}, nullptr});
+    const auto pilotless = over_holes(job, {&body, nullptr, nullptr, {}});
     const bool only_closest = pilotless && *pilotless->judged.kind == AnswerKind::closest;
     if (pilotless && !(only_closest && result.best))
         result.best = pilotless;

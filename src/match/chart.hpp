@@ -30,6 +30,6 @@ struct ChartEntry {
 
 // One entry for each of `asked`, in order. Closest is no answer here.
 [[nodiscard]] std::vector<ChartEntry> chart(const std::vector<Asked>& asked, const Shop& shop,
-                                            const Tools& tools, length::Unit unit);
+                                            const trade::Rack& rack, length::Unit unit);
 
 } // namespace match

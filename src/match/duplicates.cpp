@@ -45,10 +45,7 @@ void note(std::map<Number, std::vector<std::size_t>>& questions, Number tool,
 class Surveyor {
   public:
     Surveyor(const Jobs& jobs, std::size_t house, const Tools& tools)
-        : jobs_(jobs), house_(house), tools_(tools) {
-        for (const auto& pilot : tools.pilots)
-            pilots_.push_back(&pilot);
-    }
+        : jobs_(jobs), house_(house), tools_(tools), pilots_(all_pilots(tools)) {}
 
     [[nodiscard]] Survey survey() const {
         Survey survey;
@@ -77,7 +74,7 @@ class Surveyor {
             best = kind;
             support.pairs.push_back(pair);
         };
-        for (const auto& body : tools_.bodies)
+        for (const auto& body : tools_.body_facts)
             each_answer(jobs_[question], body, consider);
         const bool counts = question < house_ || (best && *best <= AnswerKind::after_work);
         if (!counts)
@@ -93,7 +90,7 @@ class Surveyor {
 
     // Every pair; the body without a pilot only where no pilot would do, as in an answer.
     template <typename Consider>
-    void each_answer(const Job& job, const trade::Body& body, const Consider& consider) const {
+    void each_answer(const Job& job, const trade::BodyFacts& body, const Consider& consider) const {
         bool would_do = false;
         for (const auto& pair : pairs_of(job, tools_, pilots_, body)) {
             would_do = would_do || *pair.judged.kind <= AnswerKind::measure_first;
@@ -108,7 +105,7 @@ class Surveyor {
     const Jobs& jobs_;
     std::size_t house_;
     const Tools& tools_;
-    std::vector<const trade::Pilot*> pilots_;
+    Pilots pilots_;
 };
 
 // How good a tool is to keep; the lesser is better.

@@ -28,23 +28,23 @@ Tools tools_of(const ToolFigures& figures) {
         figures.kind == trade::BodyKind::unknown ? trade::BodyKind::counterbore : figures.kind;
     body.cut_dia = dimension(figures.cut_dia);
     body.bore = dimension(figures.bore);
-    Tools tools{{}, {}, {}};
+    std::vector<trade::Pilot> pilots;
+    std::vector<trade::Trial> trials;
     if (figures.pilot_dia && (figures.bore || figures.loose_pilot())) {
         body.pilot_kind = trade::PilotKind::removable;
         trade::Pilot pilot;
         pilot.number = k_pilot;
         pilot.pilot_dia = dimension(figures.pilot_dia);
         pilot.in_body = k_body;
-        tools.pilots.push_back(pilot);
-        tools.tried[{k_pilot, k_body}] = trade::Tried::slides_and_holds;
+        pilots.push_back(pilot);
+        trials.push_back({k_pilot, k_body, trade::Tried::slides_and_holds});
     } else if (figures.pilot_dia) {
         body.pilot_kind = trade::PilotKind::integral;
         body.pilot_dia = dimension(figures.pilot_dia);
     } else {
         body.pilot_kind = trade::PilotKind::removable;
     }
-    tools.bodies.push_back(std::move(body));
-    return tools;
+    return make_tools({body}, std::move(pilots), trials);
 }
 
 // Whether the rule is about a figure that is given; the others say nothing of this tool.
@@ -71,19 +71,18 @@ Surety surety_of(const Judged& judged, const ToolFigures& figures) {
 
 // With its pilot, where one is given: that it could be swapped for another says nothing of this
 // one.
-std::optional<Ranked> best_with(const Job& job, const Tools& tools,
-                                const std::vector<const trade::Pilot*>& pilots,
-                                const ToolFigures& figures) {
-    const auto& body = tools.bodies.front();
+std::optional<Ranked> best_with(const Job& job, const Tools& tools, const ToolFigures& figures) {
+    const auto& body = tools.body_facts.front();
+    const auto pilots = all_pilots(tools);
     if (!figures.pilot_dia)
         return best_of(job, tools, pilots, body).best;
     const auto pairs = pairs_of(job, tools, pilots, body); // one at most
     return pairs.empty() ? std::nullopt : std::optional(pairs.front());
 }
 
-std::vector<Reason> reasons_that_count(const Job& job, const Judged& judged,
+std::vector<Reason> reasons_that_count(const Job& job, const Judged& judged, const Tools& tools,
                                        const ToolFigures& figures, length::Unit unit) {
-    auto reasons = reasons_of(job, judged, unit);
+    auto reasons = reasons_of(job, judged, tools.records(judged.triple), unit);
     std::vector<Reason> kept;
     for (std::size_t i = 0; i < judged.count; ++i)
         if (counts(judged.findings[i].rule, figures))
@@ -113,7 +112,7 @@ bool out_of_the_question(const Job& job, const ToolFigures& figures) {
            (figures.cut_dia->hi < job.head->lo || figures.cut_dia->lo > job.head->hi * 2);
 }
 
-ToolUse use_of(const Job& job, const Judged& judged, const ToolFigures& figures,
+ToolUse use_of(const Job& job, const Judged& judged, const Tools& tools, const ToolFigures& figures,
                length::Unit unit) {
     const auto& screw = job.question->screw;
     ToolUse use;
@@ -128,7 +127,7 @@ ToolUse use_of(const Job& job, const Judged& judged, const ToolFigures& figures,
     }
     use.class_of_size = size_of(job, judged.triple);
     use.surety = surety_of(judged, figures);
-    use.reasons = reasons_that_count(job, judged, figures, unit);
+    use.reasons = reasons_that_count(job, judged, tools, figures, unit);
     return use;
 }
 
@@ -210,13 +209,10 @@ Identifier::Identifier(const trade::Tables& tables, const trade::Practice& pract
 ToolIdentity Identifier::identify(const ToolFigures& figures, length::Unit unit) const {
     const Tools tools = tools_of(figures);
     const auto use_for = [&](const Job& job) -> std::optional<ToolUse> {
-        std::vector<const trade::Pilot*> pilots;
-        for (const auto& pilot : tools.pilots)
-            pilots.push_back(&pilot);
-        const auto found = best_with(job, tools, pilots, figures);
+        const auto found = best_with(job, tools, figures);
         if (!found || found->judged.kind == AnswerKind::closest)
             return std::nullopt;
-        return use_of(job, found->judged, figures, unit);
+        return use_of(job, found->judged, tools, figures, unit);
     };
     ToolIdentity identity;
     identity.published = likenesses(figures, tables_, shop_.practice, unit);

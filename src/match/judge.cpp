@@ -39,7 +39,7 @@ bool machine_is_named(const Job& job, const Triple&) {
 struct RuleRow {
     bool (*applies)(const Job&, const Triple&);
     Finding (*judge)(const Job&, const Triple&);
-    Explanation (*explain)(const Job&, const Triple&, length::Unit);
+    Explanation (*explain)(const Job&, const Triple&, const Records&, length::Unit);
 };
 
 // In the order of the rules.
@@ -56,15 +56,8 @@ constexpr std::array<RuleRow, k_rules> k_rows{{
     {machine_is_named, judge_spindle, explain_spindle},
 }};
 
-bool asks_for_work(const std::optional<Condition>& condition) {
-    return condition && *condition >= Condition::dull && *condition <= Condition::rough;
-}
-
 bool tools_need_work(const Triple& triple) {
-    const auto needs = [](const auto& tool) {
-        return !tool.work.empty() || asks_for_work(tool.condition);
-    };
-    return needs(*triple.body) || (triple.pilot && needs(*triple.pilot));
+    return needs_work(*triple.body) || (triple.pilot && needs_work(*triple.pilot));
 }
 
 // A pilot yet to be made leaves only the head and the bore to be known beforehand.
@@ -121,13 +114,13 @@ Judged judge(const Job& job, const Triple& triple) {
     return judged;
 }
 
-std::vector<std::string> work_of(const Job& job, const Judged& judged) {
+std::vector<std::string> work_of(const Job& job, const Judged& judged, const Records& records) {
     const auto& triple = judged.triple;
-    std::vector<std::string> work = triple.body->work;
+    std::vector<std::string> work = records.body->work;
     add_condition_work("cutter", triple.body->condition, work);
     if (!triple.pilot)
         return work;
-    work.insert(work.end(), triple.pilot->work.begin(), triple.pilot->work.end());
+    work.insert(work.end(), records.pilot->work.begin(), records.pilot->work.end());
     add_condition_work("pilot", triple.pilot->condition, work);
     add_slip_work(triple, work);
     if (may_have_set_screw(job, triple))
@@ -135,12 +128,13 @@ std::vector<std::string> work_of(const Job& job, const Judged& judged) {
     return work;
 }
 
-std::vector<Reason> reasons_of(const Job& job, const Judged& judged, length::Unit unit) {
+std::vector<Reason> reasons_of(const Job& job, const Judged& judged, const Records& records,
+                               length::Unit unit) {
     std::vector<Reason> reasons;
     for (std::size_t i = 0; i < judged.count; ++i) {
         const auto& finding = judged.findings[i];
         const auto& row = k_rows[static_cast<std::size_t>(finding.rule)];
-        auto explanation = row.explain(job, judged.triple, unit);
+        auto explanation = row.explain(job, judged.triple, records, unit);
         reasons.push_back({std::string(to_text(finding.rule)), finding.verdict,
                            std::move(explanation.need), std::move(explanation.have)});
     }

@@ -30,9 +30,9 @@ bool fillet_stands_over(const Job& job, const CandidateHole& hole) {
 
 std::vector<std::string> notes_of(const Job& job, const Triple& triple, length::Unit unit) {
     std::vector<std::string> notes;
-    if (triple.pilot && triple.pilots_home && triple.pilots_home != triple.body)
+    if (triple.pilot_is_in_another())
         notes.push_back("pilot " + std::to_string(triple.pilot->number) + " is in body " +
-                        std::to_string(triple.pilots_home->number) + ": move it");
+                        std::to_string(triple.pilot->in_body) + ": move it");
     if (!triple.hole)
         return notes;
     if (auto play = play_note(job, *triple.hole, unit); !play.empty())

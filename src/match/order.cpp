@@ -12,6 +12,18 @@ namespace match {
 
 namespace {
 
+int condition_of(const Triple& triple) {
+    const int body = condition_rank(triple.body->condition);
+    return triple.pilot ? std::max(body, condition_rank(triple.pilot->condition)) : body;
+}
+
+auto rest(const OrderKey& key) {
+    return std::tie(key.size, key.seat, key.published, key.closeness, key.condition, key.body,
+                    key.pilot, key.drill, key.drill_kind);
+}
+
+} // namespace
+
 int seat_rank(Seat seat) {
     switch (seat) {
     case Seat::integral:
@@ -35,33 +47,22 @@ std::int64_t closeness_of(const Triple& triple) {
     return std::abs((clearance - (good.least + good.most)).nm());
 }
 
-int condition_of(const Triple& triple) {
-    const auto rank = [](const std::optional<trade::Condition>& condition) {
-        return static_cast<int>(condition.value_or(trade::Condition::fair));
-    };
-    const int body = rank(triple.body->condition);
-    return triple.pilot ? std::max(body, rank(triple.pilot->condition)) : body;
+int condition_rank(const std::optional<trade::Condition>& condition) {
+    return static_cast<int>(condition.value_or(trade::Condition::fair));
 }
-
-auto rest(const OrderKey& key) {
-    return std::tie(key.size, key.seat, key.published, key.closeness, key.condition, key.body,
-                    key.pilot, key.drill, key.drill_kind);
-}
-
-} // namespace
 
 Seat seat_of(const Triple& triple) {
     if (!triple.pilot)
         return trade::taken_as_integral(*triple.body) ? Seat::integral : Seat::none;
-    if (!triple.pilots_home)
+    if (triple.pilot->in_body == 0)
         return Seat::free;
-    return triple.pilots_home == triple.body ? Seat::in_this_body : Seat::in_other_body;
+    return triple.pilot_is_in_this_body() ? Seat::in_this_body : Seat::in_other_body;
 }
 
 std::optional<SizeClass> size_of(const Job& job, const Triple& triple) {
     if (!job.sizes || !triple.body->cut_dia)
         return std::nullopt;
-    return size_class(triple.body->cut_dia->range, *job.sizes, job.shop->practice);
+    return size_class(*triple.body->cut_dia, *job.sizes, job.shop->practice);
 }
 
 OrderKey order_key(const Job& job, const Judged& judged) {
@@ -71,7 +72,7 @@ OrderKey order_key(const Job& job, const Judged& judged) {
     key.kind = *judged.kind;
     if (key.kind == AnswerKind::closest)
         key.shortfall = judged.shortfall;
-    key.size = size ? static_cast<int>(*size) : 4;
+    key.size = size ? static_cast<int>(*size) : k_size_not_known;
     key.seat = seat_rank(seat_of(triple));
     key.published = triple.hole ? static_cast<int>(triple.hole->published) : 4;
     key.closeness = closeness_of(triple);

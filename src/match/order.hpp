@@ -11,6 +11,8 @@
 namespace match {
 
 // What the order goes by, first to last; the lesser comes first.
+inline constexpr int k_size_not_known = 4;
+
 struct OrderKey {
     AnswerKind kind;
     Shortfall shortfall;    // of a closest; else 0
@@ -29,6 +31,15 @@ struct OrderKey {
 [[nodiscard]] OrderKey order_key(const Job& job, const Judged& judged);
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
+
+// In this body or integral 0, free or none 1, in another body 2.
+[[nodiscard]] int seat_rank(Seat seat);
+
+// How far the mean running clearance is from the middle of good, nm times two; unknown: the most.
+[[nodiscard]] std::int64_t closeness_of(const Triple& triple);
+
+// Of a condition that nobody recorded, fair is assumed.
+[[nodiscard]] int condition_rank(const std::optional<trade::Condition>& condition);
 
 [[nodiscard]] Seat seat_of(const Triple& triple);
 

@@ -14,14 +14,14 @@ bool sinks_heads(BodyKind kind) {
     return kind == BodyKind::counterbore || kind == BodyKind::unknown;
 }
 
-bool reach_assumed(const trade::Body& body) {
+bool reach_assumed(const trade::BodyFacts& body) {
     return !body.reach && body.cut_dia && body.kind == BodyKind::counterbore;
 }
 
 // A counterbore whose reach nobody recorded is taken to reach its own cutting diameter (common
 // practice); other tools are not.
-length::MaybeRange reach_of(const trade::Body& body) {
-    return reach_assumed(body) ? body.cut_dia->range : trade::range_of(body.reach);
+length::MaybeRange reach_of(const trade::BodyFacts& body) {
+    return reach_assumed(body) ? body.cut_dia : body.reach;
 }
 
 bool wrong_kind(const Job& job, const Triple& triple) {
@@ -45,7 +45,7 @@ Finding judge_depth(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_depth(const Job& job, const Triple& triple, length::Unit unit) {
+Explanation explain_depth(const Job& job, const Triple& triple, const Records&, length::Unit unit) {
     const auto& body = *triple.body;
     Explanation explanation;
     explanation.need = job.depth ? "reach " + say(*job.depth, unit) + " or more"

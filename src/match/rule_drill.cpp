@@ -20,7 +20,7 @@ Finding judge_drill(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_drill(const Job& job, const Triple& triple, length::Unit unit) {
+Explanation explain_drill(const Job& job, const Triple& triple, const Records&, length::Unit unit) {
     const auto& screw = job.question->screw.screw_dia;
     std::string have = "hole " + say(triple.hole->hole, unit);
     if (triple.hole->drill)

@@ -3,7 +3,6 @@
 
 #include "match/rules.hpp"
 #include "match/say.hpp"
-#include "trade/size.hpp"
 
 namespace match {
 
@@ -26,12 +25,11 @@ std::optional<Places> places(const Job& job, const Triple& triple) {
     const auto& body = *triple.body;
     if (!pilot.flat_at || !pilot.flat_length || !pilot.shank_length)
         return std::nullopt;
-    if (!body.set_screw_at || body.set_screw.empty())
+    if (!body.set_screw_at || !body.set_screw)
         return std::nullopt;
-    const Length major = trade::parse_set_screw(body.set_screw);
+    const Length major = (*body.set_screw).lo;
     const auto share = job.shop->practice.set_screw_point_share;
-    return Places{pilot.flat_at->range, pilot.flat_length->range,
-                  pilot.shank_length->range - body.set_screw_at->range,
+    return Places{*pilot.flat_at, *pilot.flat_length, *pilot.shank_length - *body.set_screw_at,
                   Length::from_nm(major.nm() * share / 2000)};
 }
 
@@ -69,7 +67,7 @@ Finding judge_flat(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_flat(const Job& job, const Triple& triple, length::Unit unit) {
+Explanation explain_flat(const Job& job, const Triple& triple, const Records&, length::Unit unit) {
     Explanation explanation{"the flat covers the set screw's point", {}};
     if (triple.pilot->has_flat == false) {
         explanation.have = "the shank has no flat";

@@ -81,7 +81,8 @@ Finding judge_guidance(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_guidance(const Job& job, const Triple& triple, length::Unit unit) {
+Explanation explain_guidance(const Job& job, const Triple& triple, const Records&,
+                             length::Unit unit) {
     const auto& question = *job.question;
     Explanation explanation;
     const auto depth = job.depth ? say(*job.depth, unit) : std::string("a depth not known");

@@ -38,10 +38,10 @@ Parts judge_parts(const Job& job, const Triple& triple) {
     Parts parts;
     if (!job.head)
         return parts;
-    parts.no_seat = triple.hole && triple.hole->hole.hi > largest_hole(job);
+    parts.no_seat = triple.hole && !leaves_seat(job, *triple.hole);
     if (!triple.body->cut_dia)
         return parts;
-    const Range& cut = triple.body->cut_dia->range;
+    const Range cut = *triple.body->cut_dia;
     parts.goes_in = at_least(cut - *job.head, clearance_needed(job, triple));
     parts.too_large = cut.lo + cut.hi > job.sizes->largest * 2;
     return parts;
@@ -54,10 +54,10 @@ Shortfall worst_shortfall(const Job& job, const Triple& triple, const Parts& par
     };
     if (parts.goes_in == Verdict::fail) {
         const Length needed = job.head->lo + clearance_needed(job, triple);
-        consider(needed - triple.body->cut_dia->range.hi, needed);
+        consider(needed - (*triple.body->cut_dia).hi, needed);
     }
     if (parts.too_large) {
-        const Range& cut = triple.body->cut_dia->range;
+        const Range cut = *triple.body->cut_dia;
         const Length twice = job.sizes->largest * 2;
         consider(cut.lo + cut.hi - twice, twice);
     }
@@ -67,7 +67,7 @@ Shortfall worst_shortfall(const Job& job, const Triple& triple, const Parts& par
 }
 
 std::string head_that_would_do(const Job& job, const Triple& triple, length::Unit unit) {
-    const Length largest = triple.body->cut_dia->range.lo - clearance_needed(job, triple);
+    const Length largest = (*triple.body->cut_dia).lo - clearance_needed(job, triple);
     const char* what =
         job.question->screw.head_measured ? "this head may be " : "heads of this series run ";
     return what + say(*job.head, unit) + "; this cutter needs " + say(largest, unit) +
@@ -75,6 +75,10 @@ std::string head_that_would_do(const Job& job, const Triple& triple, length::Uni
 }
 
 } // namespace
+
+bool leaves_seat(const Job& job, const CandidateHole& hole) {
+    return !job.head || hole.hole.hi <= largest_hole(job);
+}
 
 Finding judge_head(const Job& job, const Triple& triple) {
     const Parts parts = judge_parts(job, triple);
@@ -86,8 +90,8 @@ Finding judge_head(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_head(const Job& job, const Triple& triple, length::Unit unit) {
-    const auto cut = trade::range_of(triple.body->cut_dia);
+Explanation explain_head(const Job& job, const Triple& triple, const Records&, length::Unit unit) {
+    const length::MaybeRange cut = triple.body->cut_dia;
     if (!job.head)
         return {"a head of known diameter", "cutter " + say(cut, unit)};
     const Parts parts = judge_parts(job, triple);

@@ -18,32 +18,32 @@ std::string absence(const char* what, const Tool& tool) {
     return tool.condition == trade::Condition::broken ? name + " is broken" : std::string();
 }
 
-std::string why_not(const Triple& triple) {
-    auto why = absence("body", *triple.body);
-    if (why.empty() && triple.pilot)
-        why = absence("pilot", *triple.pilot);
-    const auto* home = triple.pilots_home;
-    if (why.empty() && home && home != triple.body && (home->retired || home->loan))
-        why = "pilot " + std::to_string(triple.pilot->number) + " is in " + absence("body", *home);
-    return why;
+// Where the pilot is cannot be fetched from.
+bool home_is_gone(const Triple& triple) {
+    return triple.pilot_is_in_another() && triple.pilot->home_gone;
 }
 
-template <typename Tool>
-bool gone(const Tool& tool) {
-    return tool.retired || tool.loan || tool.condition == trade::Condition::broken;
+std::string why_not(const Triple& triple, const Records& records) {
+    auto why = absence("body", *records.body);
+    if (why.empty() && records.pilot)
+        why = absence("pilot", *records.pilot);
+    if (why.empty() && home_is_gone(triple))
+        why = "pilot " + std::to_string(triple.pilot->number) + " is in " +
+              absence("body", *records.home);
+    return why;
 }
 
 } // namespace
 
 Finding judge_in_hand(const Job&, const Triple& triple) {
-    const auto* home = triple.pilots_home;
-    const bool home_gone = home && home != triple.body && (home->retired || home->loan);
-    const bool fails = gone(*triple.body) || (triple.pilot && gone(*triple.pilot)) || home_gone;
+    const bool fails = is_out_of_use(*triple.body) ||
+                       (triple.pilot && is_out_of_use(*triple.pilot)) || home_is_gone(triple);
     return {Rule::in_hand, fails ? Verdict::fail : Verdict::pass, {}, false};
 }
 
-Explanation explain_in_hand(const Job&, const Triple& triple, length::Unit) {
-    const auto why = why_not(triple);
+Explanation explain_in_hand(const Job&, const Triple& triple, const Records& records,
+                            length::Unit) {
+    const auto why = why_not(triple, records);
     return {"in the shop and whole", why.empty() ? "in hand" : why};
 }
 

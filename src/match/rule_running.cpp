@@ -58,7 +58,8 @@ Finding judge_running(const Job& job, const Triple& triple) {
     return finding;
 }
 
-Explanation explain_running(const Job& job, const Triple& triple, length::Unit unit) {
+Explanation explain_running(const Job& job, const Triple& triple, const Records&,
+                            length::Unit unit) {
     const auto& practice = job.shop->practice;
     const std::string usable =
         "running clearance " + say(Range{practice.running_least, practice.running_most}, unit);

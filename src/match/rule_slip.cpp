@@ -17,9 +17,9 @@ Finding tried_finding(Tried tried) {
 }
 
 bool shank_too_long(const Triple& triple) {
-    const auto shank = trade::range_of(triple.pilot->shank_length);
-    const auto bore = trade::range_of(triple.body->bore_depth);
-    return shank && bore && shank->lo > bore->hi;
+    const auto& shank = triple.pilot->shank_length;
+    const auto& bore = triple.body->bore_depth;
+    return shank && bore && (*shank).lo > (*bore).hi;
 }
 
 // A pilot that slid in has shown that its shank is not too long.
@@ -29,35 +29,31 @@ bool needs_shortening(const Triple& triple) {
     return !slid && shank_too_long(triple);
 }
 
-bool found_in_this_body(const Triple& triple) {
-    return triple.pilot->in_body == triple.body->number;
-}
-
 } // namespace
 
 Finding judge_slip(const Job& job, const Triple& triple) {
     Finding finding{Rule::slip, Verdict::unknown, {}, false};
-    const auto bore = trade::range_of(triple.body->bore);
-    const auto shank = trade::range_of(triple.pilot->shank_dia);
+    const auto& bore = triple.body->bore;
+    const auto& shank = triple.pilot->shank_dia;
     const auto& practice = job.shop->practice;
     if (triple.tried) {
         finding = tried_finding(*triple.tried);
     } else if (bore && shank) {
         const Range slip = *bore - *shank;
         finding.verdict = within(slip, practice.slip_least, practice.slip_most);
-        if (finding.verdict == Verdict::fail && found_in_this_body(triple))
+        if (finding.verdict == Verdict::fail && triple.pilot_is_in_this_body())
             finding.verdict = Verdict::unknown;
         if (finding.verdict == Verdict::fail)
             finding.shortfall = {outside(slip, practice.slip_least, practice.slip_most).nm(),
-                                 bore->lo.nm()};
+                                 (*bore).lo.nm()};
     }
     finding.work = finding.work || needs_shortening(triple);
     return finding;
 }
 
-Explanation explain_slip(const Job& job, const Triple& triple, length::Unit unit) {
-    const auto bore = trade::range_of(triple.body->bore);
-    const auto shank = trade::range_of(triple.pilot->shank_dia);
+Explanation explain_slip(const Job& job, const Triple& triple, const Records&, length::Unit unit) {
+    const auto& bore = triple.body->bore;
+    const auto& shank = triple.pilot->shank_dia;
     const auto& practice = job.shop->practice;
     Explanation explanation{"slip " + say(Range{practice.slip_least, practice.slip_most}, unit),
                             {}};
@@ -65,11 +61,11 @@ Explanation explain_slip(const Job& job, const Triple& triple, length::Unit unit
                                      : "bore " + say(bore, unit) + ", shank " + say(shank, unit);
     if (triple.tried)
         explanation.have = "tried: " + std::string(trade::to_text(*triple.tried));
-    else if (found_in_this_body(triple))
+    else if (triple.pilot_is_in_this_body())
         explanation.have += "; found in this body, not tried";
     if (needs_shortening(triple))
-        explanation.have += "; shank " + say(trade::range_of(triple.pilot->shank_length), unit) +
-                            " longer than the bore";
+        explanation.have +=
+            "; shank " + say(triple.pilot->shank_length, unit) + " longer than the bore";
     return explanation;
 }
 

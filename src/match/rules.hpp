@@ -21,43 +21,62 @@ struct Explanation {
 
 // 1. The head goes into the counterbore, the cutter is not too large, and the hole leaves a seat.
 [[nodiscard]] Finding judge_head(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_head(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_head(const Job& job, const Triple& triple, const Records& records,
+                                       length::Unit unit);
 
 // 2. The pilot runs in the hole.
 [[nodiscard]] Finding judge_running(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_running(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_running(const Job& job, const Triple& triple,
+                                          const Records& records, length::Unit unit);
 
 // 3. The hole passes the screw.
 [[nodiscard]] Finding judge_drill(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_drill(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_drill(const Job& job, const Triple& triple,
+                                        const Records& records, length::Unit unit);
 
 // 4. The pilot's shank slips into the body's bore.
 [[nodiscard]] Finding judge_slip(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_slip(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_slip(const Job& job, const Triple& triple, const Records& records,
+                                       length::Unit unit);
 
 // 5. The set screw bears on the flat.
 [[nodiscard]] Finding judge_flat(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_flat(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_flat(const Job& job, const Triple& triple, const Records& records,
+                                       length::Unit unit);
 
 // 6. The teeth reach in to the hole.
 [[nodiscard]] Finding judge_teeth(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_teeth(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_teeth(const Job& job, const Triple& triple,
+                                        const Records& records, length::Unit unit);
 
 // 7. The body reaches the depth.
 [[nodiscard]] Finding judge_depth(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_depth(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_depth(const Job& job, const Triple& triple,
+                                        const Records& records, length::Unit unit);
 
 // 8. The pilot has room below and guidance before the teeth touch.
 [[nodiscard]] Finding judge_guidance(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_guidance(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_guidance(const Job& job, const Triple& triple,
+                                           const Records& records, length::Unit unit);
 
 // 9. Body and pilot are in hand.
 [[nodiscard]] Finding judge_in_hand(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_in_hand(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_in_hand(const Job& job, const Triple& triple,
+                                          const Records& records, length::Unit unit);
 
 // 10. The shank goes in the spindle.
 [[nodiscard]] Finding judge_spindle(const Job& job, const Triple& triple);
-[[nodiscard]] Explanation explain_spindle(const Job& job, const Triple& triple, length::Unit unit);
+[[nodiscard]] Explanation explain_spindle(const Job& job, const Triple& triple,
+                                          const Records& records, length::Unit unit);
+
+// Rule 1, of the hole alone: it leaves the head a seat.
+[[nodiscard]] bool leaves_seat(const Job& job, const CandidateHole& hole);
+
+// Rule 9, of one tool: retired, on loan or broken.
+template <typename Facts>
+[[nodiscard]] bool is_out_of_use(const Facts& tool) {
+    return tool.gone || tool.condition == trade::Condition::broken;
+}
 
 // What each rule asks to be done first, where it passes after work.
 void add_slip_work(const Triple& triple, std::vector<std::string>& work);

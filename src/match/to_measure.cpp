@@ -42,8 +42,8 @@ std::vector<Length> across(const Range& range) {
     return values;
 }
 
-trade::MaybeDimension as_measured(Length value) {
-    return trade::Dimension{"", trade::How::micrometer, length::exactly(value)};
+trade::Limits as_measured(Length value) {
+    return length::exactly(value);
 }
 
 // A body with one pilot, or with its own, apart from the rest of the catalogue.
@@ -52,36 +52,25 @@ class Pair {
     explicit Pair(const Triple& triple) : body_(*triple.body), tried_(triple.tried) {
         if (triple.pilot)
             pilot_ = *triple.pilot;
-        if (triple.pilots_home && triple.pilots_home != triple.body)
-            home_ = *triple.pilots_home;
     }
 
-    trade::Body& body() { return body_; }
-    std::optional<trade::Pilot>& pilot() { return pilot_; }
+    trade::BodyFacts& body() { return body_; }
+    std::optional<trade::PilotFacts>& pilot() { return pilot_; }
     void try_it(trade::Tried how) { tried_ = how; }
 
     // Ready or after work.
     [[nodiscard]] bool does(const Job& job) const {
-        Tools tools{{body_}, {}, {}};
-        std::vector<const trade::Pilot*> pilots;
-        if (home_)
-            tools.bodies.insert(
-                home_->number < body_.number ? tools.bodies.begin() : tools.bodies.end(), *home_);
-        if (pilot_) {
-            pilots.push_back(&*pilot_);
-            if (tried_)
-                tools.tried[{pilot_->number, body_.number}] = *tried_;
-        }
-        const auto pairs = pairs_of(job, tools, pilots, *tools.body(body_.number));
-        return std::any_of(pairs.begin(), pairs.end(), [](const Ranked& pair) {
-            return *pair.judged.kind <= AnswerKind::after_work;
-        });
+        const Triple triple{&body_, pilot_ ? &*pilot_ : nullptr, nullptr, tried_};
+        if (!pilot_ && trade::may_take_pilot(body_))
+            return false;
+        const auto pair =
+            pilot_ ? pair_of(job, triple, alone(job, body_)) : over_holes(job, triple);
+        return pair && *pair->judged.kind <= AnswerKind::after_work;
     }
 
   private:
-    trade::Body body_;
-    std::optional<trade::Pilot> pilot_;
-    std::optional<trade::Body> home_; // another body, that the pilot is in
+    trade::BodyFacts body_;
+    std::optional<trade::PilotFacts> pilot_;
     std::optional<trade::Tried> tried_;
 };
 
@@ -129,13 +118,13 @@ Key key_of(const Triple& triple, Quantity what, std::size_t screw) {
 MaybeRange known_of(const Job& job, const Triple& triple, Quantity what) {
     switch (what) {
     case Quantity::cut_dia:
-        return trade::range_of(triple.body->cut_dia);
+        return triple.body->cut_dia;
     case Quantity::pilot_dia:
         return triple.pilot_dia();
     case Quantity::bore:
-        return trade::range_of(triple.body->bore);
+        return triple.body->bore;
     case Quantity::reach:
-        return trade::range_of(triple.body->reach);
+        return triple.body->reach;
     case Quantity::head:
         return job.head;
     case Quantity::trial:
@@ -155,7 +144,7 @@ std::vector<Length> wanted_values(const Job& job, const Triple& triple, Quantity
         for (const auto& hole : job.holes)
             values.push_back((hole.twice_mean - hole.good.least - hole.good.most) / 2);
     if (what == Quantity::bore && triple.pilot && triple.pilot->shank_dia) {
-        const auto& shank = triple.pilot->shank_dia->range;
+        const Range shank = *triple.pilot->shank_dia;
         values.push_back(shank.hi + job.shop->practice.good_slip_least);
     }
     if (what == Quantity::bore)
@@ -200,11 +189,9 @@ bool could_settle(const Job& job, const Triple& triple, Quantity what) {
 
 // The measure-first pairs of a screw that nothing serves better.
 std::vector<Ranked> open_pairs(const Job& job, const Tools& tools) {
-    std::vector<const trade::Pilot*> pilots;
-    for (const auto& pilot : tools.pilots)
-        pilots.push_back(&pilot);
+    const auto pilots = all_pilots(tools);
     std::vector<Ranked> open;
-    for (const auto& body : tools.bodies) {
+    for (const auto& body : tools.body_facts) {
         for (const auto& pair : pairs_of(job, tools, pilots, body)) {
             if (*pair.judged.kind <= AnswerKind::after_work)
                 return {};

@@ -10,6 +10,7 @@ extern const std::string_view k_0002_stock;
 extern const std::string_view k_0003_machine;
 extern const std::string_view k_0004_loan;
 extern const std::string_view k_0005_column_map;
+extern const std::string_view k_0006_sizes;
 } // namespace embedded
 
 namespace store {
@@ -18,7 +19,7 @@ const std::vector<Migration>& migrations() {
     static const std::vector<Migration> k_migrations = {
         {"0001-first", embedded::k_0001_first},           {"0002-stock", embedded::k_0002_stock},
         {"0003-machine", embedded::k_0003_machine},       {"0004-loan", embedded::k_0004_loan},
-        {"0005-column-map", embedded::k_0005_column_map},
+        {"0005-column-map", embedded::k_0005_column_map}, {"0006-sizes", embedded::k_0006_sizes},
     };
     return k_migrations;
 }

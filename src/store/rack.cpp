@@ -3,9 +3,20 @@
 
 #include "store/rack.hpp"
 
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include "store/query.hpp"
 #include "store/tools.hpp"
 
 namespace store {
+
+FileRack::FileRack(const File& file) : file_(file) {
+    execute(file.database(), "SAVEPOINT rack");
+}
+
+FileRack::~FileRack() {
+    file_.database().tryExec("RELEASE rack"); // nothing was written: it cannot matter if it fails
+}
 
 std::vector<trade::Body> FileRack::bodies() const {
     return store::bodies(file_);
@@ -17,6 +28,35 @@ std::vector<trade::Pilot> FileRack::pilots() const {
 
 std::vector<trade::Trial> FileRack::trials() const {
     return store::trials(file_);
+}
+
+std::optional<trade::Body> FileRack::body(std::int64_t number) const {
+    return store::body(file_, number);
+}
+
+std::optional<trade::Pilot> FileRack::pilot(std::int64_t number) const {
+    return store::pilot(file_, number);
+}
+
+void FileRack::by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
+                         const trade::SeeBody& see) const {
+    read_by_cutter(file_, marked(), kind, window, detail, see);
+}
+
+void FileRack::by_pilot(const trade::Window& window, trade::Detail detail,
+                        const trade::SeeBody& see) const {
+    read_by_pilot(file_, marked(), window, detail, see);
+}
+
+void FileRack::pilots_in(const trade::Window& window, trade::Detail detail,
+                         const trade::SeePilot& see) const {
+    read_pilots(file_, marked(), window, detail, see);
+}
+
+const Marked& FileRack::marked() const {
+    if (!marked_)
+        marked_ = read_marked(file_);
+    return *marked_;
 }
 
 } // namespace store

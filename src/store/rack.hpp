@@ -1,24 +1,40 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// A catalogue file as the matcher sees it.
+// A catalogue file as the matcher sees it, in one state for as long as this lives: what another
+// program changes meanwhile waits or is not seen.
 #pragma once
 
-#include "store/file.hpp"
+#include "store/read_facts.hpp"
 #include "trade/rack.hpp"
 
 namespace store {
 
 class FileRack : public trade::Rack {
   public:
-    explicit FileRack(const File& file) : file_(file) {}
+    // `file` must outlive this. Nothing may be written through it meanwhile.
+    explicit FileRack(const File& file);
+    ~FileRack() override;
+    FileRack(const FileRack&) = delete;
+    FileRack& operator=(const FileRack&) = delete;
 
     [[nodiscard]] std::vector<trade::Body> bodies() const override;
     [[nodiscard]] std::vector<trade::Pilot> pilots() const override;
     [[nodiscard]] std::vector<trade::Trial> trials() const override;
+    [[nodiscard]] std::optional<trade::Body> body(std::int64_t number) const override;
+    [[nodiscard]] std::optional<trade::Pilot> pilot(std::int64_t number) const override;
+    void by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
+                   const trade::SeeBody& see) const override;
+    void by_pilot(const trade::Window& window, trade::Detail detail,
+                  const trade::SeeBody& see) const override;
+    void pilots_in(const trade::Window& window, trade::Detail detail,
+                   const trade::SeePilot& see) const override;
 
   private:
+    [[nodiscard]] const Marked& marked() const;
+
     const File& file_;
+    mutable std::optional<Marked> marked_; // read when first wanted
 };
 
 } // namespace store

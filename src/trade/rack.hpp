@@ -1,15 +1,34 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// What the matcher asks of a catalogue.
+// What the matcher asks of a catalogue: the facts of the tools of certain sizes, and the whole
+// record of a few.
 #pragma once
 
+#include <functional>
+#include <optional>
 #include <vector>
 
 #include "trade/body.hpp"
+#include "trade/facts.hpp"
 #include "trade/pilot.hpp"
 
 namespace trade {
+
+// Sizes that come into question: those whose limits reach into a range, and the unknown ones.
+struct Window {
+    length::MaybeRange sizes; // absent: any
+
+    [[nodiscard]] bool takes(const Limits& limits) const {
+        return !sizes || !limits || ((*limits).hi >= sizes->lo && (*limits).lo <= sizes->hi);
+    }
+};
+
+// Facts beyond those that every question needs: lengths of pilots, shanks of bodies.
+enum class Detail { usual, all };
+
+using SeeBody = std::function<void(const BodyFacts&)>;
+using SeePilot = std::function<void(const PilotFacts&)>;
 
 class Rack {
   public:
@@ -20,6 +39,17 @@ class Rack {
     [[nodiscard]] virtual std::vector<Pilot> pilots() const = 0;
     // By pilot, then body. Only those that still count.
     [[nodiscard]] virtual std::vector<Trial> trials() const = 0;
+
+    [[nodiscard]] virtual std::optional<Body> body(std::int64_t number) const;
+    [[nodiscard]] virtual std::optional<Pilot> pilot(std::int64_t number) const;
+
+    // The facts of the bodies of a kind of pilot whose cutting diameter is in the window, of those
+    // with an integral pilot whose pilot is (only what matters in such a body), and of the pilots
+    // whose diameter is; each once, in no order.
+    virtual void by_cutter(PilotKind kind, const Window& window, Detail detail,
+                           const SeeBody& see) const;
+    virtual void by_pilot(const Window& window, Detail detail, const SeeBody& see) const;
+    virtual void pilots_in(const Window& window, Detail detail, const SeePilot& see) const;
 };
 
 } // namespace trade

@@ -6,17 +6,27 @@
 // throws error::BadData naming the words that would do.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
 namespace trade {
 
-enum class BodyKind { counterbore, spotfacer, back_spotfacer, other, unknown };
-enum class PilotKind { integral, removable, none, unknown };
-enum class Retention { set_screw, threaded, detent, cross_pin, sleeve, other };
-enum class Condition { good, fair, dull, dirty, rough, broken }; // best first
-enum class How { unstated, mark, rule, caliper, micrometer, pin_gauge, test_hole, guess };
-enum class Tried { slides_and_holds, slides, binds, loose, will_not_go };
+enum class BodyKind : std::uint8_t { counterbore, spotfacer, back_spotfacer, other, unknown };
+enum class PilotKind : std::uint8_t { integral, removable, none, unknown };
+enum class Retention : std::uint8_t { set_screw, threaded, detent, cross_pin, sleeve, other };
+enum class Condition : std::uint8_t { good, fair, dull, dirty, rough, broken }; // best first
+enum class How : std::uint8_t {
+    unstated,
+    mark,
+    rule,
+    caliper,
+    micrometer,
+    pin_gauge,
+    test_hole,
+    guess
+};
+enum class Tried : std::uint8_t { slides_and_holds, slides, binds, loose, will_not_go };
 
 [[nodiscard]] std::string_view to_text(BodyKind);
 [[nodiscard]] std::string_view to_text(PilotKind);

@@ -19,11 +19,11 @@ struct Case {
     match::Shop shop;
     std::vector<match::Question> questions;
     std::size_t house = 0;
-    match::Tools tools;
+    oracle::Tools tools;
 };
 
 // Second ones of some tools, as a mixed lot has them.
-void add_copies(match::Tools& tools, oracle::Dice& dice) {
+void add_copies(oracle::Tools& tools, oracle::Dice& dice) {
     const auto bodies = tools.bodies;
     for (auto body : bodies) {
         if (!dice.chance(50))
@@ -54,20 +54,28 @@ Case random_questions(std::uint64_t seed) {
     for (auto& question : made.questions)
         question.set.clear();
     made.house = seed % made.questions.size();
-    made.tools = match::load_tools(oracle::ToolRack(random.tools));
+    made.tools = random.tools;
     add_copies(made.tools, dice);
     return made;
 }
 
-match::Tools without(const match::Tools& tools, const std::set<Number>& gone) {
+match::Tools tools_of(const Case& made) {
+    return match::load_tools(oracle::ToolRack(made.tools));
+}
+
+oracle::Tools without(const oracle::Tools& tools, const std::set<Number>& gone) {
     auto rest = tools;
     std::erase_if(rest.bodies, [&](const auto& body) { return gone.count(body.number) > 0; });
     std::erase_if(rest.pilots, [&](const auto& pilot) { return gone.count(pilot.number) > 0; });
     return rest;
 }
 
-match::Report ask(const Case& made, std::size_t question, const match::Tools& tools, bool pairs) {
-    return match::match(made.questions[question], made.shop, tools, length::Unit::inch, 0, pairs);
+match::Report ask(const Case& made, std::size_t question, const oracle::Tools& tools, bool pairs) {
+    const oracle::ToolRack rack(tools);
+    const auto& asked = made.questions[question];
+    return pairs ? match::match_pairs(asked, made.shop, match::load_tools(rack), length::Unit::inch,
+                                      0)
+                 : match::match(asked, made.shop, rack, length::Unit::inch, 0);
 }
 
 AnswerKind best(const match::Report& report) {
@@ -117,6 +125,11 @@ std::set<Number> serving(const Case& made) {
     return numbers;
 }
 
+bool is_body(const Case& made, Number number) {
+    return std::any_of(made.tools.bodies.begin(), made.tools.bodies.end(),
+                       [&](const auto& body) { return body.number == number; });
+}
+
 std::vector<bool> served_by(const Case& made, Number number) {
     std::vector<bool> served;
     for (std::size_t question = 0; question < made.questions.size(); ++question)
@@ -136,7 +149,7 @@ TEST_CASE("what can go is what nobody misses when it is taken away") {
         CAPTURE(seed);
         const auto made = random_questions(seed);
         const match::Jobs jobs(made.questions, made.shop);
-        const auto found = match::find_duplicates(jobs, made.house, made.tools);
+        const auto found = match::find_duplicates(jobs, made.house, tools_of(made));
         std::vector<Number> can_go;
         const auto candidates = serving(made);
         for (const auto number : candidates)
@@ -167,7 +180,7 @@ TEST_CASE("tools are alike when and only when they serve the same questions") {
         CAPTURE(seed);
         const auto made = random_questions(seed);
         const match::Jobs jobs(made.questions, made.shop);
-        const auto found = match::find_duplicates(jobs, made.house, made.tools);
+        const auto found = match::find_duplicates(jobs, made.house, tools_of(made));
         std::set<Number> grouped;
         for (const auto& group : found.alike) {
             ++groups;
@@ -175,16 +188,15 @@ TEST_CASE("tools are alike when and only when they serve the same questions") {
             for (const auto number : group.tools) {
                 CHECK(grouped.insert(number).second);
                 CHECK(served_by(made, number) == served_by(made, group.tools.front()));
-                CHECK((made.tools.body(number) == nullptr) == group.pilots);
+                CHECK((!is_body(made, number)) == group.pilots);
             }
         }
         const auto candidates = serving(made);
         for (const auto a : candidates)
             for (const auto b : candidates)
                 if (a < b && grouped.count(a) == 0)
-                    CHECK_FALSE(
-                        ((made.tools.body(a) == nullptr) == (made.tools.body(b) == nullptr) &&
-                         served_by(made, a) == served_by(made, b)));
+                    CHECK_FALSE((is_body(made, a) == is_body(made, b) &&
+                                 served_by(made, a) == served_by(made, b)));
     }
     CHECK(groups > 40);
 }

@@ -17,12 +17,13 @@ using match::Quantity;
 namespace {
 
 AnswerKind best(const match::Question& question, const match::Shop& shop,
-                const match::Tools& tools) {
-    const auto report = match::match(question, shop, tools, length::Unit::inch, 1, false);
+                const oracle::Tools& tools) {
+    const auto report =
+        match::match(question, shop, oracle::ToolRack(tools), length::Unit::inch, 1);
     return report.answers.empty() ? AnswerKind::closest : report.answers.front().kind;
 }
 
-trade::Body& body_of(match::Tools& tools, std::int64_t number) {
+trade::Body& body_of(oracle::Tools& tools, std::int64_t number) {
     return *std::find_if(tools.bodies.begin(), tools.bodies.end(),
                          [&](const auto& body) { return body.number == number; });
 }
@@ -32,7 +33,7 @@ trade::Dimension as_measured(Length value) {
 }
 
 // Enters the value in a copy and asks again.
-bool settled_by(const match::Question& question, const match::Shop& shop, match::Tools tools,
+bool settled_by(const match::Question& question, const match::Shop& shop, oracle::Tools tools,
                 const match::ToMeasure& one, Length value) {
     if (one.what == Quantity::cut_dia)
         body_of(tools, one.tool).cut_dia = as_measured(value);
@@ -53,7 +54,7 @@ bool settled_by(const match::Question& question, const match::Shop& shop, match:
 
 // The present limits in fine steps.
 bool can_be_settled(const match::Question& question, const match::Shop& shop,
-                    const match::Tools& tools, const match::ToMeasure& one) {
+                    const oracle::Tools& tools, const match::ToMeasure& one) {
     constexpr std::int64_t k_steps = 40;
     for (std::int64_t i = 0; i <= k_steps; ++i)
         if (settled_by(question, shop, tools, one,
@@ -73,8 +74,9 @@ TEST_CASE("what settles a screw does so when it is entered, and what only helps 
         CAPTURE(seed);
         auto random = oracle::random_case(seed);
         random.question.set.clear();
-        const auto tools = match::load_tools(oracle::ToolRack(random.tools));
-        const auto list = match::to_measure({{"", "", random.question}}, random.shop, tools);
+        const auto& tools = random.tools;
+        const auto list = match::to_measure({{"", "", random.question}}, random.shop,
+                                            match::load_tools(oracle::ToolRack(tools)));
         if (best(random.question, random.shop, tools) != AnswerKind::measure_first) {
             // Something serves already, or no measurement would.
             CHECK(list.empty());
@@ -87,7 +89,10 @@ TEST_CASE("what settles a screw does so when it is entered, and what only helps 
             const bool settles = !one.settles.empty();
             if (one.what == Quantity::trial) {
                 auto tried = tools;
-                tried.tried[{one.tool, one.body}] = trade::Tried::slides_and_holds;
+                std::erase_if(tried.trials, [&](const trade::Trial& trial) {
+                    return trial.pilot == one.tool && trial.body == one.body;
+                });
+                tried.trials.push_back({one.tool, one.body, trade::Tried::slides_and_holds});
                 CHECK(settles ==
                       (best(random.question, random.shop, tried) <= AnswerKind::after_work));
                 ++trials;

@@ -52,8 +52,7 @@ std::optional<match::Answer> answer(const Bench& bench, const std::string& screw
     question.below = bench.practice.below_flush;
     question.hole =
         match::parse_hole(hole, question.screw, bench.tables, bench.practice, length::Unit::inch);
-    const auto report =
-        match::match(question, bench.shop, OneBody(body), length::Unit::inch, 0, false);
+    const auto report = match::match(question, bench.shop, OneBody(body), length::Unit::inch, 0);
     if (report.answers.empty())
         return std::nullopt;
     return report.answers.front();

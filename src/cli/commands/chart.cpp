@@ -34,8 +34,7 @@ error::ExitCode run(const Options& options, Context& context) {
     const auto asked =
         options.all ? listed_asked(practice, context) : house_asked(practice, context);
     const auto shop = match::make_shop(context.tables(), practice, stored);
-    const auto entries =
-        match::chart(asked, shop, match::load_tools(context.rack()), context.unit());
+    const auto entries = match::chart(asked, shop, context.rack(), context.unit());
     if (!options.html.empty())
         write_wall_chart(options, entries, context);
     if (options.format.json)

@@ -44,10 +44,12 @@ error::ExitCode run(const Options& options, Context& context) {
     const auto question = read_question(options.asked, reader);
     const auto shop =
         match::make_shop(context.tables(), reader.practice, context.catalogue().unit());
-    const auto tools = match::load_tools(context.rack());
-    check_set(options.asked.set, tools);
-    const auto report = match::match(question, shop, tools, context.unit(),
-                                     options.all ? 0 : k_usual_answers, options.pairs);
+    const auto rack = context.rack();
+    check_set(options.asked.set, rack);
+    const auto most = options.all ? 0 : k_usual_answers;
+    const auto report = options.pairs ? match::match_pairs(question, shop, match::load_tools(rack),
+                                                           context.unit(), most)
+                                      : match::match(question, shop, rack, context.unit(), most);
     print(options, report, question.screw, context);
     const auto usable = report.counts[static_cast<std::size_t>(match::AnswerKind::ready)] +
                         report.counts[static_cast<std::size_t>(match::AnswerKind::after_work)];

@@ -70,8 +70,9 @@ void check_lettering(const drawing::Drawing& drawing) {
 }
 
 job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed) {
-    const match::Tools tools = match::load_tools(oracle::ToolRack(random.tools));
-    const auto report = match::match(random.question, random.shop, tools, random.unit, 0, false);
+    const oracle::ToolRack rack(random.tools);
+    const match::Tools tools = match::load_tools(rack);
+    const auto report = match::match(random.question, random.shop, rack, random.unit, 0);
     job::Particulars job;
     const auto materials = tables().materials();
     job.material = materials[seed % materials.size()];

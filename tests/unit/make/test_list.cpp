@@ -119,8 +119,7 @@ const make::Wish& wish_named(const std::vector<make::Wish>& wishes, const std::s
 bool ready_in(const make::Wish& wish, const ListRack& rack, std::int64_t body) {
     ListRack one = rack;
     std::erase_if(one.body_list, [body](const trade::Body& b) { return b.number != body; });
-    const auto report =
-        match::match(wish.question, the_shop().shop, one, length::Unit::inch, 1, false);
+    const auto report = match::match(wish.question, the_shop().shop, one, length::Unit::inch, 1);
     return !report.answers.empty() && report.answers[0].kind == AnswerKind::ready;
 }
 
@@ -128,7 +127,7 @@ std::set<std::string> met_with(const std::vector<make::Wish>& wishes, const List
     std::set<std::string> met;
     for (const auto& wish : wishes) {
         const auto report =
-            match::match(wish.question, the_shop().shop, rack, length::Unit::inch, 1, false);
+            match::match(wish.question, the_shop().shop, rack, length::Unit::inch, 1);
         if (report.counts[0] + report.counts[1] > 0)
             met.insert(wish.screw);
     }

@@ -142,8 +142,10 @@ TEST_CASE("a shank at either limit slips in the bore of every body") {
                 pilot.shank_dia = read(made);
                 if (spec.shank_length.limits)
                     pilot.shank_length = known(*spec.shank_length.limits);
+                const auto body_facts = trade::facts_of(body);
+                const auto pilot_facts = trade::facts_of(pilot, nullptr);
                 const auto finding =
-                    match::judge_slip(bench.job, {&body, &pilot, nullptr, {}, nullptr});
+                    match::judge_slip(bench.job, {&body_facts, &pilot_facts, nullptr, {}});
                 CHECK(finding.verdict == Verdict::pass);
                 CHECK_FALSE(finding.work);
                 ++judged;
@@ -167,9 +169,10 @@ TEST_CASE("a pilot at either limit runs in every hole it serves") {
                 pilot.pilot_dia = read(made);
                 const match::CandidateHole hole{{}, served.hole, {}, {}, {}};
                 const auto& body = piece.bodies.front();
-                CHECK(
-                    match::judge_running(bench.job, {&body, &pilot, &hole, {}, nullptr}).verdict ==
-                    Verdict::pass);
+                const auto facts = trade::facts_of(body);
+                const auto pilot_facts = trade::facts_of(pilot, nullptr);
+                CHECK(match::judge_running(bench.job, {&facts, &pilot_facts, &hole, {}}).verdict ==
+                      Verdict::pass);
                 ++judged;
             }
     }
@@ -195,8 +198,10 @@ TEST_CASE("a flat at either end of its limits takes the set screw of every body"
             if (body.retention && *body.retention != trade::Retention::set_screw)
                 continue;
             for (const auto& pilot : pilots_allowed(spec)) {
+                const auto body_facts = trade::facts_of(body);
+                const auto pilot_facts = trade::facts_of(pilot, nullptr);
                 const auto finding =
-                    match::judge_flat(bench.job, {&body, &pilot, nullptr, {}, nullptr});
+                    match::judge_flat(bench.job, {&body_facts, &pilot_facts, nullptr, {}});
                 CHECK(finding.verdict == Verdict::pass);
                 CHECK_FALSE(finding.work);
                 ++judged;

@@ -5,7 +5,7 @@
 #include <doctest/doctest.h>
 
 #include "bench.hpp"
-#include "match/answer.hpp"
+#include "match/tools.hpp"
 
 using namespace bench;
 using match::AnswerKind;
@@ -13,7 +13,10 @@ using match::AnswerKind;
 namespace {
 
 match::Report ask(const match::Question& question, const ListRack& rack, bool pairs = false) {
-    return match::match(question, shop(), rack, length::Unit::inch, 0, pairs);
+    const auto the_shop = shop();
+    return pairs ? match::match_pairs(question, the_shop, match::load_tools(rack),
+                                      length::Unit::inch, 0)
+                 : match::match(question, the_shop, rack, length::Unit::inch, 0);
 }
 
 ListRack rack_of(std::vector<trade::Body> bodies, std::vector<trade::Pilot> pilots = {}) {
@@ -176,7 +179,7 @@ TEST_CASE("counts are complete while the answers are cut off, and closest shows 
         bodies.push_back(body);
     }
     const auto rack = rack_of(bodies);
-    const auto some = match::match(question(newer()), shop(), rack, length::Unit::inch, 12, false);
+    const auto some = match::match(question(newer()), shop(), rack, length::Unit::inch, 12);
     CHECK(some.answers.size() == 12);
     CHECK(some.counts[0] == 20);
     CHECK(some.counts[4] == 10);

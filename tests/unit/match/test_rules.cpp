@@ -32,7 +32,9 @@ struct Case {
         for (const auto& candidate : job.holes)
             if (hole || candidate.published == match::Published::close)
                 close = &candidate;
-        return by_rule(job, {&body, with_pilot ? &pilot : nullptr, close, tried, home});
+        const auto body_facts = trade::facts_of(body);
+        const auto pilot_facts = trade::facts_of(pilot, home);
+        return by_rule(job, {&body_facts, with_pilot ? &pilot_facts : nullptr, close, tried});
     }
 };
 
@@ -152,8 +154,8 @@ TEST_CASE("a hole that is there must be over the screw, unless it is to be tappe
     c.question.hole = {
         match::HoleKind::drilled, "tap", {"F", trade::DrillKind::letter, tenths(2570)}, {}, true};
     const auto job = match::make_job(c.question, c.shop);
-    CHECK(match::judge_drill(job, {&c.body, nullptr, &job.holes[0], {}, nullptr}).verdict ==
-          Verdict::pass);
+    const auto facts = trade::facts_of(c.body);
+    CHECK(match::judge_drill(job, {&facts, nullptr, &job.holes[0], {}}).verdict == Verdict::pass);
 }
 
 TEST_CASE("a pilot shank slips with two tenths to twenty-five tenths") {
@@ -163,7 +165,7 @@ TEST_CASE("a pilot shank slips with two tenths to twenty-five tenths") {
     CHECK(c.judge(match::judge_slip).verdict == Verdict::unknown);
     c.pilot.shank_dia = known(tenths(1880, 1881));
     CHECK(c.judge(match::judge_slip).verdict == Verdict::fail);
-    c.pilot.in_body = c.body.number;
+    c.home = &c.body;
     CHECK(c.judge(match::judge_slip).verdict == Verdict::unknown);
 }
 

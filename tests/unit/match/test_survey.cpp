@@ -19,7 +19,7 @@ match::Tools tools_of(std::vector<trade::Body> bodies, std::vector<trade::Pilot>
         bodies[i].number = static_cast<std::int64_t>(i + 1);
     for (std::size_t i = 0; i < pilots.size(); ++i)
         pilots[i].number = static_cast<std::int64_t>(bodies.size() + i + 1);
-    return {std::move(bodies), std::move(pilots), {}};
+    return match::make_tools(std::move(bodies), std::move(pilots), {});
 }
 
 std::vector<match::Asked> both_patterns() {
@@ -45,8 +45,9 @@ TEST_CASE("a chart has one entry a screw, with its best body, and none where not
     auto asked = both_patterns();
     asked.push_back(asked[0]);
     asked[2].question.screw.head_dia = bench::tenths(9000, 9100);
-    const auto entries =
-        match::chart(asked, shop, tools_of({bench::integral_body()}), length::Unit::inch);
+    bench::ListRack rack;
+    rack.body_list = {bench::integral_body()};
+    const auto entries = match::chart(asked, shop, rack, length::Unit::inch);
     REQUIRE(entries.size() == 3);
     REQUIRE(entries[0].best);
     CHECK(entries[0].best->kind == AnswerKind::ready);

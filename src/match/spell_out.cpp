@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/spell_out.hpp"
+
+#include "match/notes.hpp"
+#include "match/order.hpp"
+
+namespace match {
+
+Answer spell_out(const Job& job, const Judged& judged, const Records& records, length::Unit unit) {
+    const auto& triple = judged.triple;
+    Answer answer;
+    answer.kind = *judged.kind;
+    answer.body = triple.body->number;
+    if (triple.pilot)
+        answer.pilot = triple.pilot->number;
+    answer.seat = seat_of(triple);
+    answer.pilot_dia = triple.pilot_dia();
+    if (answer.seat == Seat::free)
+        answer.pilot_place = records.pilot->place;
+    if (triple.hole) {
+        answer.drill = triple.hole->drill;
+        answer.hole = triple.hole->hole;
+    }
+    answer.counterbore = triple.body->cut_dia;
+    answer.size = size_of(job, triple);
+    if (answer.pilot_dia && triple.hole)
+        answer.running_clearance = triple.hole->hole - *answer.pilot_dia;
+    answer.depth = job.depth;
+    answer.rules = reasons_of(job, judged, records, unit);
+    answer.work = work_of(job, judged, records);
+    answer.notes = notes_of(job, triple, unit);
+    answer.place = records.body->place;
+    return answer;
+}
+
+} // namespace match

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+// The pilots that were tried in each body.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "trade/pilot.hpp"
+
+namespace match {
+
+class Trials {
+  public:
+    explicit Trials(std::vector<trade::Trial> trials);
+
+    // By pilot.
+    [[nodiscard]] std::span<const trade::Trial> in_body(std::int64_t body) const;
+
+  private:
+    std::vector<trade::Trial> trials_; // by body, pilot
+};
+
+// Of the trials in one body, that of a pilot.
+[[nodiscard]] std::optional<trade::Tried> how_tried(std::span<const trade::Trial> in_body,
+                                                    std::int64_t pilot);
+
+} // namespace match
