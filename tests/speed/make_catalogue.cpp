@@ -3,7 +3,7 @@
 
 // A catalogue of any size for measuring: SIZE bodies, as many pilots, some of them in bodies or
 // tried, and a house list of 300 screws. The same words give the same tools.
-// Usage: make_catalogue FILE SIZE [spread] [no-history] [seed=N]
+// Usage: make_catalogue FILE SIZE [spread] [no-history] [no-pilots] [seed=N]
 //
 // With `no-history` the triggers that write the history are taken off while the tools go in, so
 // that a million tools take hundreds of megabytes rather than gigabytes; `check` then rightly
@@ -33,17 +33,22 @@ struct Options {
     std::int64_t size = 0;
     speed::Form form = speed::Form::clustered;
     bool history = true;
+    bool pilots = true;
     std::uint64_t seed = 1;
 };
 
 Options read_options(int count, char** words) {
-    Options options{words[1], std::stoll(words[2])};
+    Options options;
+    options.file = words[1];
+    options.size = std::stoll(words[2]);
     for (int i = 3; i < count; ++i) {
         const std::string word = words[i];
         if (word == "spread")
             options.form = speed::Form::spread;
         else if (word == "no-history")
             options.history = false;
+        else if (word == "no-pilots")
+            options.pilots = false;
         else if (word.rfind("seed=", 0) == 0)
             options.seed = std::stoull(word.substr(5));
         else
@@ -82,15 +87,16 @@ class WithoutHistory {
 class Maker {
   public:
     Maker(store::File& file, const Options& options, const store::Reference& tables)
-        : file_(file), size_(options.size),
+        : file_(file), size_(options.size), pilots_(options.pilots),
           shop_(tables, trade::read_practice(tables.practice()), options.form, options.seed),
           with_bore_(speed::LargeShop::bores().size()) {}
 
     void make() {
         in_changes("bodies",
                    [this](store::Change& change, std::int64_t i) { add_body(change, i); });
-        in_changes("pilots",
-                   [this](store::Change& change, std::int64_t i) { add_pilot(change, i); });
+        if (pilots_)
+            in_changes("pilots",
+                       [this](store::Change& change, std::int64_t i) { add_pilot(change, i); });
         lend_some();
     }
 
@@ -138,6 +144,7 @@ class Maker {
 
     store::File& file_;
     std::int64_t size_;
+    bool pilots_;
     speed::LargeShop shop_;
     std::vector<std::vector<std::int64_t>> with_bore_; // bodies, by the index of their bore
     std::set<std::int64_t> taken_;                     // bodies that hold a pilot
@@ -166,7 +173,7 @@ void make(const Options& options) {
 
 int main(int count, char** words) {
     if (count < 3) {
-        std::cerr << "usage: make_catalogue FILE SIZE [spread] [no-history] [seed=N]\n";
+        std::cerr << "usage: make_catalogue FILE SIZE [spread] [no-history] [no-pilots] [seed=N]\n";
         return 2;
     }
     try {

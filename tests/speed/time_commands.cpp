@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 // Times whole processes, in turn, so that a machine that speeds up or slows down does so for all of
-// them. One line a command on standard input: `name<TAB>shell words`. The first is what the others
-// are compared with. Prints median wall time, the difference to and ratio with the first, and peak
-// memory. Usage: time_commands ROUNDS
+// them. One line a command on standard input: `name<TAB>rounds<TAB>words`, the words separated by
+// the unit separator; an empty number of rounds is ROUNDS, and a command with fewer takes part in
+// the first ones only. The first is what the others are compared with. Prints median wall time, the
+// difference to and ratio with the first, and peak memory; a line of one cell is printed as it is.
+// Usage: time_commands ROUNDS
 #include <fcntl.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -21,9 +23,13 @@
 
 namespace {
 
+// So few are for what takes so long that a first run for nothing is too dear.
+constexpr int k_slow_rounds = 3;
+
 struct Timed {
     std::string name;
-    std::vector<std::string> words;
+    std::vector<std::string> words; // none: a heading
+    int rounds = 0;
     std::vector<double> milliseconds;
     long peak_kib = 0;
 };
@@ -63,15 +69,18 @@ double median(std::vector<double> values) {
     return values[values.size() / 2];
 }
 
-std::vector<Timed> read_commands() {
+std::vector<Timed> read_commands(int rounds) {
     std::vector<Timed> commands;
     for (std::string line; std::getline(std::cin, line);) {
-        const auto tab = line.find('\t');
-        if (tab == std::string::npos)
-            continue;
+        std::istringstream cells(line);
         Timed timed;
-        timed.name = line.substr(0, tab);
-        std::istringstream words(line.substr(tab + 1));
+        std::string own_rounds, all_words;
+        std::getline(cells, timed.name, '\t');
+        std::getline(cells, own_rounds, '\t');
+        std::getline(cells, all_words);
+        timed.rounds =
+            own_rounds.empty() ? rounds : std::min(rounds, std::atoi(own_rounds.c_str()));
+        std::istringstream words(all_words);
         for (std::string word; std::getline(words, word, '\x1f');)
             timed.words.push_back(word);
         commands.push_back(timed);
@@ -79,29 +88,43 @@ std::vector<Timed> read_commands() {
     return commands;
 }
 
-} // namespace
-
-int main(int count, char** arguments) {
-    const int rounds = count > 1 ? std::atoi(arguments[1]) : 50;
-    auto commands = read_commands();
-    if (commands.empty() || rounds < 1) {
-        std::cerr << "usage: time_commands ROUNDS < commands\n";
-        return 2;
-    }
+void run_all(std::vector<Timed>& commands, int rounds) {
     for (auto& command : commands)
-        run_once(command); // to warm up
+        if (!command.words.empty() && command.rounds > k_slow_rounds)
+            run_once(command); // to warm up
     for (auto& command : commands)
         command.milliseconds.clear();
     for (int round = 0; round < rounds; ++round)
         for (auto& command : commands)
-            run_once(command);
+            if (!command.words.empty() && round < command.rounds)
+                run_once(command);
+}
+
+void print(const std::vector<Timed>& commands) {
     const double first = median(commands.front().milliseconds);
-    std::printf("%-44s %10s %10s %8s %10s\n", "whole process, warm", "median ms", "over first",
+    std::printf("%-58s %10s %10s %9s %9s\n", "whole process, warm", "median ms", "over first",
                 "ratio", "peak MiB");
     for (const auto& command : commands) {
+        if (command.words.empty()) {
+            std::printf("\n%s\n", command.name.c_str());
+            continue;
+        }
         const double here = median(command.milliseconds);
-        std::printf("%-44s %10.2f %10.2f %8.2f %10.1f\n", command.name.c_str(), here, here - first,
-                    here / first, static_cast<double>(command.peak_kib) / 1024.0);
+        std::printf("%-58s %10.2f %10.2f %9.2f %9.1f\n", command.name.c_str(), here, here - first,
+                    here / first, static_cast<double>(command.peak_kib) / 1024);
     }
+}
+
+} // namespace
+
+int main(int count, char** arguments) {
+    const int rounds = count > 1 ? std::atoi(arguments[1]) : 50;
+    auto commands = read_commands(rounds);
+    if (rounds < 1 || commands.empty() || commands.front().words.empty()) {
+        std::cerr << "usage: time_commands ROUNDS < commands\n";
+        return 2;
+    }
+    run_all(commands, rounds);
+    print(commands);
     return 0;
 }
