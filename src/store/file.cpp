@@ -15,6 +15,7 @@
 #include "store/new_file.hpp"
 #include "store/query.hpp"
 #include "store/refuse.hpp"
+#include "store/translate.hpp"
 
 namespace store {
 
@@ -58,7 +59,9 @@ std::int64_t version_of(const Connection& connection) {
 // write can take it back.
 bool has_cut_change(const Connection& connection) {
     sqlite3* handle = connection.database->getHandle();
-    connection.database->tryExec("SELECT count(*) FROM sqlite_schema");
+    const int code = connection.database->tryExec("SELECT count(*) FROM sqlite_schema");
+    if (code == SQLITE_BUSY) // it was waited for; once is enough
+        throw_translated(code, sqlite3_errmsg(handle), connection.database->getFilename());
     return sqlite3_extended_errcode(handle) == SQLITE_READONLY_ROLLBACK;
 }
 
