@@ -111,6 +111,7 @@ error::ExitCode Gauging::finish(const job::Gauged& gauged, How how,
     }
     const std::int64_t number = tool_number(options_.record);
     store::File& file = context_.catalogue(store::Access::write);
+    store::Change change(file, context_.settings().words);
     trade::Body body = body_to_record(file, number, flutes);
     if (!gauged.diameter)
         throw error::BadData("the cutting diameter is not known on both sides: nothing to record",
@@ -119,7 +120,6 @@ error::ExitCode Gauging::finish(const job::Gauged& gauged, How how,
     body.cut_dia = record::read_size(cell_text(*gauged.diameter, unit_), how,
                                      trade::Feature::cut_dia, {unit_, file.unit(), &practice_});
     record::refuse_columns(record::contradictions(body));
-    store::Change change(file, context_.settings().words);
     update_tool(change, body);
     change.commit();
     print(gauged, number);

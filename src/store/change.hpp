@@ -13,8 +13,10 @@
 namespace store {
 
 // Begins IMMEDIATE; taken back when destroyed without commit. Throws error::Busy after the file's
-// busy timeout. What changed is written to the history by the schema's triggers, never by the
-// callers; a change that changes nothing leaves the file as it is, byte for byte.
+// busy timeout. A record that is read, changed and written back is read after this has begun, lest
+// another program's change in between be overwritten. What changed is written to the history by the
+// schema's triggers, never by the callers; a change that changes nothing leaves the file as it is,
+// byte for byte.
 class Change {
   public:
     // `words` says what the user asked for: `import bodies set-a.csv`.

@@ -50,9 +50,10 @@ std::string differences(const Record& before, const Record& after,
 
 template <class Record>
 void change_record(const Record& before, const record::Columns<Record>& columns,
-                   const std::string& kind, const Cells& cells, Context& context) {
+                   const std::string& kind, const Cells& cells, store::Change& change,
+                   Context& context) {
     refuse_foreign(cells, columns, kind);
-    store::File& file = context.catalogue(store::Access::write);
+    const store::File& file = change.file();
     const Measures measures(context);
     Record after = before;
     record::refuse_options(record::read_cells(after, columns, cells, measures.reading()));
@@ -62,7 +63,6 @@ void change_record(const Record& before, const record::Columns<Record>& columns,
         context.out() << "  nothing to change\n";
         return;
     }
-    store::Change change(file, context.settings().words);
     update_tool(change, after);
     change.commit();
     context.out() << differences(before, after, columns, file.unit());
@@ -72,13 +72,15 @@ error::ExitCode run(const Options& options, Context& context) {
     if (options.cells.empty())
         throw error::UsageError("nothing to change is named",
                                 "for instance --cut-dia .437 --cut-how micrometer");
-    const Tool tool =
-        find_tool(context.catalogue(store::Access::write), tool_number(options.number));
+    store::File& file = context.catalogue(store::Access::write);
+    // Begun before the tool is read, lest what another program changes meanwhile be overwritten.
+    store::Change change(file, context.settings().words);
+    const Tool tool = find_tool(file, tool_number(options.number));
     if (const auto* body = std::get_if<trade::Body>(&tool))
-        change_record(*body, record::body_columns(), "body", options.cells, context);
+        change_record(*body, record::body_columns(), "body", options.cells, change, context);
     else
         change_record(std::get<record::PilotRecord>(tool), record::pilot_columns(), "pilot",
-                      options.cells, context);
+                      options.cells, change, context);
     return error::ExitCode::done;
 }
 

@@ -82,6 +82,7 @@ std::string sentence(const trade::Machine& machine, length::Unit unit) {
 
 error::ExitCode add(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
+    store::Change change(file, context.settings().words);
     trade::Machine machine = machine_to_put(options.name, context);
     if (!options.chuck.empty())
         machine.chuck = read_span(options.chuck, context.unit());
@@ -91,7 +92,6 @@ error::ExitCode add(const Options& options, Context& context) {
         read_turns(options.speeds, machine);
     if (!options.travel.empty())
         machine.travel = length::parse_length(options.travel, context.unit()).value;
-    store::Change change(file, context.settings().words);
     store::put_machine(change, machine);
     change.commit();
     context.out() << sentence(machine, context.unit()) << '\n';

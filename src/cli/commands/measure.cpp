@@ -100,8 +100,8 @@ std::size_t trials_of(const store::File& file, std::int64_t number) {
 
 template <class Record, class Fields>
 void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const Options& options,
-             Context& context) {
-    store::File& file = context.catalogue(store::Access::write);
+             store::Change& change, Context& context) {
+    const store::File& file = change.file();
     const Measurable<Fields>& size = find_size(sizes, options.what);
     const Measures measures(context);
     trade::MaybeDimension& field = record.*size.field;
@@ -115,7 +115,6 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
             record.has_flat = true;
     record::refuse_columns(record::contradictions(record));
     const std::size_t trials = trials_of(file, record.number);
-    store::Change change(file, context.settings().words);
     update_tool(change, record);
     const std::size_t left = trials_of(file, record.number);
     change.commit();
@@ -127,12 +126,14 @@ void measure(Record record, const std::vector<Measurable<Fields>>& sizes, const 
 }
 
 error::ExitCode run(const Options& options, Context& context) {
-    const Tool tool =
-        find_tool(context.catalogue(store::Access::write), tool_number(options.number));
+    store::File& file = context.catalogue(store::Access::write);
+    // Begun before the tool is read, lest what another program changes meanwhile be overwritten.
+    store::Change change(file, context.settings().words);
+    const Tool tool = find_tool(file, tool_number(options.number));
     if (const auto* body = std::get_if<Body>(&tool))
-        measure(*body, body_sizes(), options, context);
+        measure(*body, body_sizes(), options, change, context);
     else
-        measure(std::get<record::PilotRecord>(tool), pilot_sizes(), options, context);
+        measure(std::get<record::PilotRecord>(tool), pilot_sizes(), options, change, context);
     return error::ExitCode::done;
 }
 

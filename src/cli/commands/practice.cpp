@@ -69,10 +69,10 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 error::ExitCode set(const SetOptions& options, Context& context) {
     auto& file = context.catalogue(store::Access::write);
     const auto value = trade::check_practice_value(options.name, options.value);
+    store::Change change(file, context.settings().words);
     auto rows = context.practice_rows();
     rows.push_back({options.name, value, {}, {}, true});
     (void)trade::read_practice(rows); // a least over its most is refused before it is kept
-    store::Change change(file, context.settings().words);
     store::set_practice(change, options.name, value);
     change.commit();
     context.out() << "Practice: " << options.name << " is now " << value << ", this shop's own.\n";

@@ -18,6 +18,7 @@ struct Options {
 error::ExitCode run(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
     const std::int64_t number = tool_number(options.number);
+    store::Change change(file, context.settings().words);
     Tool tool = find_tool(file, number);
     std::visit(
         [&](auto& record) {
@@ -27,7 +28,6 @@ error::ExitCode run(const Options& options, Context& context) {
             record.retired = options.why.empty() ? "no reason given" : options.why;
         },
         tool);
-    store::Change change(file, context.settings().words);
     update_tool(change, tool);
     change.commit();
     context.out() << one_line(tool, file.unit()) << '\n';

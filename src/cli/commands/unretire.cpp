@@ -15,6 +15,7 @@ struct Options {
 
 error::ExitCode run(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
+    store::Change change(file, context.settings().words);
     Tool tool = find_tool(file, tool_number(options.number));
     std::visit(
         [&](auto& record) {
@@ -23,7 +24,6 @@ error::ExitCode run(const Options& options, Context& context) {
             record.retired = std::nullopt;
         },
         tool);
-    store::Change change(file, context.settings().words);
     update_tool(change, tool);
     change.commit();
     context.out() << one_line(tool, file.unit()) << '\n';

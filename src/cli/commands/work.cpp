@@ -52,6 +52,7 @@ std::vector<std::string>::iterator find_work(std::vector<std::string>& work,
 
 error::ExitCode add(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
+    store::Change change(file, context.settings().words);
     Tool tool = find_tool(file, tool_number(options.number));
     auto& work = work_of(tool);
     for (const std::string& item : trade::split(joined(options.work), ';')) {
@@ -59,7 +60,6 @@ error::ExitCode add(const Options& options, Context& context) {
             throw error::BadData("already to do: " + item);
         work.push_back(item);
     }
-    store::Change change(file, context.settings().words);
     update_tool(change, tool);
     change.commit();
     say(tool, file, context);
@@ -86,9 +86,9 @@ void take_off(std::vector<std::string>& work, const std::string& item) {
 error::ExitCode done(const Options& options, Context& context) {
     store::File& file = context.catalogue(store::Access::write);
     const std::int64_t number = tool_number(options.number);
+    store::Change change(file, context.settings().words);
     Tool tool = find_tool(file, number);
     take_off(work_of(tool), joined(options.work));
-    store::Change change(file, context.settings().words);
     update_tool(change, tool);
     const std::size_t before = store::trials(file).size();
     store::forget_trials(change, number);
