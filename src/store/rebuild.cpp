@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <optional>
 #include <set>
 
 #include "error/error.hpp"
@@ -55,6 +56,10 @@ DELETE FROM change_group WHERE id NOT IN (SELECT grp FROM history))";
 constexpr auto k_numbers_given = R"(
 INSERT OR IGNORE INTO tool_number (number, kind)
 SELECT DISTINCT number, tbl FROM history WHERE tbl IN ('body', 'pilot') AND number IS NOT NULL)";
+
+constexpr auto k_numbers_table = "tool_number";
+constexpr auto k_numbers_unsure =
+    "numbers given out: some cannot be read, so see that no tool carries one that comes again";
 
 constexpr auto k_give_number = R"(
 INSERT OR IGNORE INTO tool_number (number, kind)
@@ -117,17 +122,20 @@ class Rebuilder {
                             name.first, name.second));
     }
 
-    // Whole rows, as they are. False where the row cannot be read or does not fit in.
+    // Whole rows, as they are. False where the row cannot be read or does not fit in; what the disk
+    // says to the writing is no fault of the row.
     bool copy_row(const std::string& table, const std::string& columns, const std::string& key,
                   std::int64_t id) {
+        std::optional<Query> read;
         try {
-            Query read(damaged_,
-                       fmt::format("SELECT {} FROM {} WHERE {} = ?1", columns, table, key));
-            read.put(id);
-            return read.step() && put_row(table, columns, read);
+            read.emplace(damaged_,
+                         fmt::format("SELECT {} FROM {} WHERE {} = ?1", columns, table, key));
+            if (!read->put(id).step())
+                return false;
         } catch (const error::Error&) {
             return false;
         }
+        return put_row(table, columns, *read);
     }
 
     bool put_row(const std::string& table, const std::string& columns, Query& read) {
@@ -136,9 +144,15 @@ class Rebuilder {
             marks.push_back(fmt::format("?{}", i + 1));
         Query put(fresh_, fmt::format("INSERT INTO {} ({}) VALUES ({})", table, columns,
                                       fmt::join(marks, ", ")));
-        for (int i = 0; i < read.columns(); ++i)
-            put.put_value(read);
-        return put.run() == 1;
+        try {
+            for (int i = 0; i < read.columns(); ++i)
+                put.put_value(read);
+            return put.run() == 1;
+        } catch (const error::InputOutput&) {
+            throw;
+        } catch (const error::Error&) {
+            return false;
+        }
     }
 
     std::string columns_of(const std::string& table, const std::string& left_out = {}) {
@@ -211,7 +225,9 @@ class Rebuilder {
             const std::string key = key_of(table);
             const SalvagedIds found = readable_ids(damaged_, table, key);
             if (!found.all)
-                recovered_.lost.push_back("what cannot be read of the table " + table);
+                recovered_.lost.push_back(table == k_numbers_table
+                                              ? k_numbers_unsure
+                                              : "what cannot be read of the table " + table);
             for (const std::int64_t id : found.ids)
                 if (!copy_row(table, columns, key, id))
                     recovered_.lost.push_back(fmt::format("{} {}", table, id));
@@ -252,11 +268,15 @@ class Rebuilder {
         try {
             table.insert(row);
             return;
+        } catch (const error::InputOutput&) {
+            throw;
         } catch (const error::Error&) {
         }
         try {
             table.insert_alone(row);
             recovered_.lost.push_back(what + ": what it points at");
+        } catch (const error::InputOutput&) {
+            throw;
         } catch (const error::Error& problem) {
             recovered_.lost.push_back(what + ": " + problem.what());
         }

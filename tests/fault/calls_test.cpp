@@ -26,6 +26,7 @@ struct Work {
     const char* name;
     fault::Words words;
     bool changes; // the catalogue
+    int step;     // from call to call after the first, in the short form
 };
 
 struct Failing {
@@ -125,18 +126,22 @@ TEST_SUITE_BEGIN("calls");
 TEST_CASE("a call of the system that fails leaves the catalogue as it was, or the work done") {
     const Bench bench;
     bench.fill();
+    bench.done({"backup", "copy.db"});
+    bench.done({"add", "pilot", "--pilot-dia", "1/4"});
     fault::write(bench / "more.csv", fault::many_bodies(fault::times(40, 2000)));
-    const Work works[] = {{"add", {"add", "body", "--cut-dia", "7/16"}, true},
-                          {"import", {"import", "bodies", "more.csv"}, true},
-                          {"undo", {"undo"}, true},
-                          {"backup", {"backup"}, false}};
+    const Work works[] = {{"add", {"add", "body", "--cut-dia", "7/16"}, true, 7},
+                          {"import", {"import", "bodies", "more.csv"}, true, 7},
+                          {"undo", {"undo"}, true, 7},
+                          {"restore", {"restore", "copy.db"}, true, 31},
+                          {"recover", {"recover", "--in-place"}, true, 31},
+                          {"backup", {"backup"}, false, 7}};
     for (const Work& work : works)
         for (const Failing& failing : k_failings) {
             Trial trial(bench, work);
             int at = 1;
             // A copy is many writes that are alike.
             while (at < 2000 && trial.fail_call(at, failing))
-                at += fault::is_long() || at < 20 ? 1 : 7;
+                at += fault::is_long() || at < 20 ? 1 : work.step;
             CHECK(at > 4); // the library was loaded and calls failed
             CHECK(at < 2000);
         }
