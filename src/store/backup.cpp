@@ -75,6 +75,14 @@ std::vector<fs::path> dated_copies(const fs::path& folder, const std::string& na
     return found;
 }
 
+// The numbers that the catalogue in the place gave out, also in the file that comes there.
+GivenNumbers keep_numbers(const Place& place, const fs::path& draft) {
+    if (place.catalogue() == nullptr)
+        return {{}, place.is_free()};
+    const Connection fresh = connect_empty(draft);
+    return keep_given_numbers(*fresh.database, given_numbers(*place.catalogue()));
+}
+
 void drop_older(const fs::path& folder, const std::string& name, std::size_t keep,
                 BackedUp& backed_up) {
     std::vector<fs::path> copies = dated_copies(folder, name);
@@ -129,7 +137,9 @@ Restored restore(const fs::path& path, const fs::path& from) {
     }
     Restored restored;
     restored.rows = checked(draft.path(), from);
-    restored.saved = put_in_place(draft, path, ".before-restore-");
+    const Place place(path);
+    restored.since = keep_numbers(place, draft.path());
+    restored.saved = place.put(draft, ".before-restore-");
     return restored;
 }
 

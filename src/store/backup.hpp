@@ -9,6 +9,7 @@
 
 #include "store/check.hpp"
 #include "store/file.hpp"
+#include "store/given_numbers.hpp"
 
 namespace store {
 
@@ -32,11 +33,13 @@ BackedUp back_up_dated(const std::filesystem::path& path, const std::filesystem:
 struct Restored {
     std::filesystem::path saved; // the catalogue as it was; empty: there was none
     std::int64_t rows = 0;
+    // Given out by the catalogue as it was, unknown to the copy: given out they stay.
+    GivenNumbers since;
 };
 
 // Puts a copy in the place of the catalogue `path`. The copy is checked first and only read; the
-// catalogue as it was is saved beside itself. Throws error::NoSuchRecord (no copy), DamagedFile
-// (the copy is not whole), Busy, InputOutput.
+// catalogue as it was is saved beside itself. Numbers are never given out again. Throws
+// error::NoSuchRecord (no copy), DamagedFile (the copy is not whole), Busy, InputOutput.
 Restored restore(const std::filesystem::path& path, const std::filesystem::path& copy);
 
 } // namespace store

@@ -8,10 +8,7 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
-#include <optional>
-
 #include "error/error.hpp"
-#include "store/connection.hpp"
 #include "store/copy.hpp"
 #include "store/file.hpp"
 #include "store/new_file.hpp"
@@ -53,16 +50,6 @@ std::optional<Connection> lock(const fs::path& path) {
     }
 }
 
-void save(const std::optional<Connection>& locked, const fs::path& path, const fs::path& to) {
-    if (!locked)
-        return copy_bytes(path, to);
-    try {
-        copy_database(*locked->database, to);
-    } catch (const error::DamagedFile&) {
-        copy_bytes(path, to);
-    }
-}
-
 // A journal left there would be played back into the new file.
 void drop_journal(const fs::path& path) {
     std::error_code code;
@@ -94,23 +81,42 @@ void copy_bytes(const fs::path& from, const fs::path& to) {
         copy_one(journal_of(from), journal_of(to));
 }
 
-fs::path put_in_place(NewFile& file, const fs::path& path, const std::string& word) {
+Place::Place(const fs::path& path) : path_(path), target_(real_path(path)) {
     std::error_code code;
-    const fs::path target = real_path(path);
-    if (!fs::exists(target, code)) {
-        if (!file.move_to(target))
-            throw error::Busy("a catalogue has come to be there: " + path.string(), "try again");
+    free_ = !fs::exists(target_, code);
+    if (!free_)
+        locked_ = lock(target_);
+}
+
+SQLite::Database* Place::catalogue() const {
+    return locked_ ? locked_->database.get() : nullptr;
+}
+
+void Place::copy_to(const fs::path& to) const {
+    if (!locked_)
+        return copy_bytes(target_, to);
+    try {
+        copy_database(*locked_->database, to);
+    } catch (const error::DamagedFile&) {
+        copy_bytes(target_, to);
+    }
+}
+
+fs::path Place::put(NewFile& file, const std::string& word) const {
+    if (free_) {
+        if (!file.move_to(target_))
+            throw error::Busy("a catalogue has come to be there: " + path_.string(), "try again");
         return {};
     }
-    const std::optional<Connection> locked = lock(target);
-    NewFile old(target, permissions_of(target));
-    save(locked, target, old.path());
+    NewFile old(target_, permissions_of(target_));
+    copy_to(old.path());
+    std::error_code code;
     const bool with_journal = fs::exists(journal_of(old.path()), code);
-    fs::path saved = move_beside(old, target.string() + word + date_for_a_name());
+    fs::path saved = move_beside(old, target_.string() + word + date_for_a_name());
     if (with_journal)
         fs::rename(journal_of(old.hidden()), journal_of(saved));
-    drop_journal(target);
-    file.replace(target);
+    drop_journal(target_);
+    file.replace(target_);
     return saved;
 }
 

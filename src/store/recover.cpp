@@ -5,6 +5,8 @@
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <optional>
+
 #include "error/error.hpp"
 #include "store/connection.hpp"
 #include "store/copy.hpp"
@@ -44,7 +46,11 @@ Recovered recover(const fs::path& path, const fs::path& to) {
     if (!in_place && fs::exists(fs::symlink_status(to, code)))
         throw_already_there(to);
     NewFile work(real_path(path), permissions_of(path));
-    copy_to_work_on(path, work.path());
+    std::optional<Place> place; // held from the reading on, lest a change in between be left out
+    if (in_place)
+        place.emplace(path).copy_to(work.path());
+    else
+        copy_to_work_on(path, work.path());
     NewFile draft(in_place ? real_path(path) : to, permissions_of(path));
     Recovered recovered = rebuild(work.path(), draft.path(), path);
     {
@@ -52,8 +58,8 @@ Recovered recover(const fs::path& path, const fs::path& to) {
         recovered.rows = refuse_damaged(*connection.database, draft.path().string()).rows;
     }
     recovered.path = to;
-    if (in_place)
-        recovered.saved = put_in_place(draft, path, ".damaged-");
+    if (place)
+        recovered.saved = place->put(draft, ".damaged-");
     else if (!draft.move_to(to))
         throw_already_there(to);
     return recovered;

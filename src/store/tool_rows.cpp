@@ -80,7 +80,7 @@ void throw_no_such(const File& file, ToolKind kind, std::int64_t number) {
     if (is_other)
         hint = fmt::format("number {} is a {}", number, is_body ? "body" : "pilot");
     else if (kind_of_number(file.statements(), number))
-        hint = "the number was given out, but its tool was taken back";
+        hint = "the number was given out, but its tool was taken back or left behind by restore";
     throw error::NoSuchRecord(fmt::format("there is no such {}: {}", word(kind), number), hint);
 }
 

@@ -68,9 +68,11 @@ TEST_CASE("a copy that is no catalogue is not put in a catalogue's place") {
     const Bench bench;
     bench.fill();
     const std::string good = fault::contents(bench.file());
+    std::string altered = good; // a value, which only the history knows better
+    altered.replace(altered.find("rack 9"), 6, "rack 8");
     for (const std::string& bytes :
          {std::string(), std::string("a letter"), with_number(good, 60, 9000),
-          good.substr(0, good.size() / 2)}) {
+          good.substr(0, good.size() / 2), altered}) {
         fault::write(bench / "copy.db", bytes);
         CHECK(bench.run({"restore", "copy.db"}).code == 6);
         CHECK((fault::contents(bench.file()) == good));
@@ -106,7 +108,9 @@ TEST_CASE(
     bench.done({"add", "body", "--cut-dia", "9/16"});
     bench.done({"restore", "copy.db"});
     CHECK(fault::fs::is_symlink(bench.file()));
-    CHECK((fault::rows_of(bench / "elsewhere/real.db") == fault::rows_of(bench / "copy.db")));
+    const auto newest = "SELECT max(number) FROM body";
+    CHECK(fault::number_from(bench / "elsewhere/real.db", newest) ==
+          fault::number_from(bench / "copy.db", newest));
     bench.is_whole();
 }
 
