@@ -76,6 +76,13 @@ void suffer(const Hardship& hardship) {
     ::_exit(127);
 }
 
+// For work that is large.
+Hardship patient() {
+    Hardship hardship;
+    hardship.give_up = std::chrono::seconds(600);
+    return hardship;
+}
+
 // False if it has not ended in that time.
 bool ends_within(pid_t child, std::chrono::milliseconds time) {
     pollfd ending{static_cast<int>(::syscall(SYS_pidfd_open, child, 0)), POLLIN, 0};
@@ -206,9 +213,7 @@ Outcome Bench::run(const Words& words, const Hardship& hardship) const {
 }
 
 std::string Bench::done(const Words& words) const {
-    Hardship patient;
-    patient.give_up = std::chrono::seconds(600);
-    const Outcome outcome = run(words, patient);
+    const Outcome outcome = run(words, patient());
     CAPTURE(outcome.err);
     REQUIRE(outcome.code == 0);
     return outcome.out;
@@ -221,7 +226,7 @@ void Bench::is_whole() const {
     reading.each("PRAGMA foreign_key_check", [&](sqlite3_stmt* row) { found += text_of(row); });
     CHECK(reading.good());
     CHECK(found == "ok");
-    const Outcome check = run({"check"});
+    const Outcome check = run({"check"}, patient());
     CAPTURE(check.out);
     CAPTURE(check.err);
     CHECK(check.code == 0);
