@@ -31,6 +31,7 @@ struct Timed {
     std::vector<std::string> words; // none: a heading
     int rounds = 0;
     std::vector<double> milliseconds;
+    std::vector<double> of_processor;
     long peak_kib = 0;
 };
 
@@ -44,6 +45,10 @@ struct Timed {
     dup2(nowhere, STDERR_FILENO);
     execvp(arguments[0], arguments.data());
     _exit(127);
+}
+
+double in_milliseconds(const timeval& time) {
+    return static_cast<double>(time.tv_sec) * 1e3 + static_cast<double>(time.tv_usec) / 1e3;
 }
 
 // Exit codes are the commands' own business, except for one that could not be started.
@@ -61,6 +66,7 @@ void run_once(Timed& timed) {
         std::exit(1);
     }
     timed.milliseconds.push_back(took.count());
+    timed.of_processor.push_back(in_milliseconds(usage.ru_utime) + in_milliseconds(usage.ru_stime));
     timed.peak_kib = std::max(timed.peak_kib, usage.ru_maxrss);
 }
 
@@ -92,8 +98,10 @@ void run_all(std::vector<Timed>& commands, int rounds) {
     for (auto& command : commands)
         if (!command.words.empty() && command.rounds > k_slow_rounds)
             run_once(command); // to warm up
-    for (auto& command : commands)
+    for (auto& command : commands) {
         command.milliseconds.clear();
+        command.of_processor.clear();
+    }
     for (int round = 0; round < rounds; ++round)
         for (auto& command : commands)
             if (!command.words.empty() && round < command.rounds)
@@ -102,16 +110,17 @@ void run_all(std::vector<Timed>& commands, int rounds) {
 
 void print(const std::vector<Timed>& commands) {
     const double first = median(commands.front().milliseconds);
-    std::printf("%-58s %10s %10s %9s %9s\n", "whole process, warm", "median ms", "over first",
-                "ratio", "peak MiB");
+    std::printf("%-50s %10s %10s %9s %10s %8s\n", "whole process, warm; medians", "wall ms",
+                "over first", "ratio", "cpu ms", "peak MiB");
     for (const auto& command : commands) {
         if (command.words.empty()) {
             std::printf("\n%s\n", command.name.c_str());
             continue;
         }
         const double here = median(command.milliseconds);
-        std::printf("%-58s %10.2f %10.2f %9.2f %9.1f\n", command.name.c_str(), here, here - first,
-                    here / first, static_cast<double>(command.peak_kib) / 1024);
+        std::printf("%-50s %10.2f %10.2f %9.2f %10.2f %8.1f\n", command.name.c_str(), here,
+                    here - first, here / first, median(command.of_processor),
+                    static_cast<double>(command.peak_kib) / 1024);
     }
 }
 
