@@ -30,6 +30,14 @@ INSERT INTO setting (id, unit) VALUES (1, ?1))";
 constexpr auto k_unit = R"(
 SELECT unit FROM setting ORDER BY id)";
 
+// What takes back one statement of a change is kept in memory: a change is one row after another,
+// and in a temporary file each would be written there first. Not for migrations, whose statements
+// are large.
+constexpr auto k_small_statements = "PRAGMA temp_store = MEMORY";
+
+// Pages of a change that is going on, in KiB: the indexes of a long import are all over the file.
+constexpr auto k_room = "PRAGMA cache_size = -8000";
+
 length::Unit read_unit(SQLite::Database& database) {
     Query query(database, k_unit);
     if (!query.step())
@@ -73,6 +81,8 @@ Connection connect_to_write(const fs::path& path, milliseconds busy_timeout) {
     (void)read_unit(database); // without one it is refused, and nothing may be written before that
     bring_up_to_date(database, *connection.session, path, migrations());
     use_rollback_journal(database, path);
+    execute(database, k_small_statements);
+    execute(database, k_room);
     return connection;
 }
 
