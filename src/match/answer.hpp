@@ -15,11 +15,11 @@
 
 namespace match {
 
-enum class AnswerKind { ready, after_work, measure_first, make_pilot, closest };
+enum class AnswerKind : std::uint8_t { ready, after_work, measure_first, make_pilot, closest };
 inline constexpr std::size_t k_answer_kinds = 5;
 [[nodiscard]] std::string_view to_text(AnswerKind); // `ready`, `after work`, ...
 
-enum class Verdict { pass, fail, unknown };
+enum class Verdict : std::uint8_t { pass, fail, unknown };
 [[nodiscard]] std::string_view to_text(Verdict);
 
 // In the order of preference.

@@ -11,12 +11,12 @@ namespace {
 
 // Keeps the better of two; the first found wins nothing, the order decides.
 void keep_better(const Job& job, std::optional<Ranked>& best, const Triple& triple) {
-    const Judged judged = judge(job, triple);
-    if (!judged.kind)
+    const Weighed weighed = weigh(job, triple);
+    if (!weighed.kind)
         return;
-    const OrderKey key = order_key(job, judged);
+    const OrderKey key = order_key(job, triple, weighed);
     if (!best || key < best->key)
-        best = Ranked{judged, key};
+        best = Ranked{triple, key};
 }
 
 } // namespace
@@ -40,11 +40,11 @@ std::optional<Ranked> over_holes(const Job& job, Triple triple) {
 }
 
 bool would_do(const Ranked& ranked) {
-    return *ranked.judged.kind <= AnswerKind::measure_first;
+    return ranked.kind() <= AnswerKind::measure_first;
 }
 
 std::optional<AnswerKind> alone(const Job& job, const trade::BodyFacts& body) {
-    return judge(job, {&body, nullptr, nullptr, {}}).kind;
+    return weigh(job, {&body, nullptr, nullptr, {}}).kind;
 }
 
 std::optional<Ranked> pair_of(const Job& job, const Triple& triple,
@@ -103,7 +103,7 @@ BestOfBody best_of(const Job& job, const Tools& tools, const Pilots& pilots,
     if (!trade::may_take_pilot(body) || !alone(job, body))
         return result;
     const auto pilotless = over_holes(job, {&body, nullptr, nullptr, {}});
-    const bool only_closest = pilotless && *pilotless->judged.kind == AnswerKind::closest;
+    const bool only_closest = pilotless && pilotless->kind() == AnswerKind::closest;
     if (pilotless && !(only_closest && result.best))
         result.best = pilotless;
     return result;

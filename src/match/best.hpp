@@ -12,9 +12,14 @@
 
 namespace match {
 
+inline constexpr std::size_t k_most_closest = 5; // that are spelled out
+
+// A triple that is listed, with its place in the order.
 struct Ranked {
-    Judged judged;
+    Triple triple;
     OrderKey key{};
+
+    [[nodiscard]] AnswerKind kind() const { return key.kind; }
 };
 
 struct BestOfBody {

@@ -59,8 +59,8 @@ class Surveyor {
         std::optional<AnswerKind> best;
         Support support;
         const auto consider = [&](const Ranked& ranked) {
-            const auto& triple = ranked.judged.triple;
-            const auto kind = *ranked.judged.kind;
+            const auto& triple = ranked.triple;
+            const auto kind = ranked.kind();
             const Support::Pair pair{triple.body->number, triple.pilot ? triple.pilot->number : 0};
             if (kind <= AnswerKind::after_work) {
                 note(survey.served, pair.body, question);
@@ -93,7 +93,7 @@ class Surveyor {
     void each_answer(const Job& job, const trade::BodyFacts& body, const Consider& consider) const {
         bool would_do = false;
         for (const auto& pair : pairs_of(job, tools_, pilots_, body)) {
-            would_do = would_do || *pair.judged.kind <= AnswerKind::measure_first;
+            would_do = would_do || pair.kind() <= AnswerKind::measure_first;
             consider(pair);
         }
         if (would_do || !trade::may_take_pilot(body))

@@ -210,9 +210,9 @@ ToolIdentity Identifier::identify(const ToolFigures& figures, length::Unit unit)
     const Tools tools = tools_of(figures);
     const auto use_for = [&](const Job& job) -> std::optional<ToolUse> {
         const auto found = best_with(job, tools, figures);
-        if (!found || found->judged.kind == AnswerKind::closest)
+        if (!found || found->kind() == AnswerKind::closest)
             return std::nullopt;
-        return use_of(job, found->judged, tools, figures, unit);
+        return use_of(job, judge(job, found->triple), tools, figures, unit);
     };
     ToolIdentity identity;
     identity.published = likenesses(figures, tables_, shop_.practice, unit);

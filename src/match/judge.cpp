@@ -65,20 +65,6 @@ bool forbids_making(const Finding& finding) {
     return finding.rule == Rule::head || finding.rule == Rule::teeth;
 }
 
-std::optional<AnswerKind> fold(const Judged& judged, const trade::Practice& practice,
-                               const Shortfall& shortfall, int failures, bool unknown) {
-    const Shortfall limit{practice.closest_share, 1000};
-    if (failures > 1 || (failures == 1 && limit < shortfall))
-        return std::nullopt;
-    if (failures == 1)
-        return AnswerKind::closest;
-    if (unknown)
-        return AnswerKind::measure_first;
-    if (judged.triple.lacks_pilot())
-        return AnswerKind::make_pilot;
-    return judged.work ? AnswerKind::after_work : AnswerKind::ready;
-}
-
 void add_condition_work(const char* what, const std::optional<Condition>& condition,
                         std::vector<std::string>& work) {
     if (condition == Condition::dull)
@@ -91,26 +77,63 @@ void add_condition_work(const char* what, const std::optional<Condition>& condit
 
 } // namespace
 
+std::optional<AnswerKind> Scale::kind() const {
+    const Shortfall limit{job_.shop->practice.closest_share, 1000};
+    if (hopeless() || (failures_ == 1 && limit < weighed_.shortfall))
+        return std::nullopt;
+    if (failures_ == 1)
+        return AnswerKind::closest;
+    if (forbids_)
+        return AnswerKind::measure_first;
+    if (triple_.lacks_pilot())
+        return AnswerKind::make_pilot;
+    return weighed_.work ? AnswerKind::after_work : AnswerKind::ready;
+}
+
+Scale::Scale(const Job& job, const Triple& triple) : job_(job), triple_(triple) {
+    weighed_.work = tools_need_work(triple);
+}
+
+void Scale::add(const Finding& finding) {
+    weighed_.work = weighed_.work || finding.work;
+    if (finding.verdict == Verdict::fail) {
+        ++failures_;
+        weighed_.shortfall = finding.shortfall;
+    }
+    if (finding.verdict == Verdict::unknown) {
+        weighed_.unknown = true;
+        forbids_ = forbids_ || !triple_.lacks_pilot() || forbids_making(finding);
+    }
+}
+
+Weighed Scale::weighed() const {
+    Weighed sum = weighed_;
+    sum.kind = kind();
+    return sum;
+}
+
+Weighed weigh(const Job& job, const Triple& triple) {
+    Scale scale(job, triple);
+    for (const auto& row : k_rows) {
+        if (row.applies(job, triple))
+            scale.add(row.judge(job, triple));
+        if (scale.hopeless())
+            break;
+    }
+    return scale.weighed();
+}
+
 Judged judge(const Job& job, const Triple& triple) {
     Judged judged;
     judged.triple = triple;
-    judged.work = tools_need_work(triple);
-    int failures = 0;
-    bool unknown = false;
+    Scale scale(job, triple);
     for (const auto& row : k_rows) {
         if (!row.applies(job, triple))
             continue;
-        const Finding finding = row.judge(job, triple);
-        judged.findings[judged.count++] = finding;
-        judged.work = judged.work || finding.work;
-        if (finding.verdict == Verdict::fail) {
-            ++failures;
-            judged.shortfall = finding.shortfall;
-        }
-        if (finding.verdict == Verdict::unknown)
-            unknown = unknown || !triple.lacks_pilot() || forbids_making(finding);
+        judged.findings[judged.count] = row.judge(job, triple);
+        scale.add(judged.findings[judged.count++]);
     }
-    judged.kind = fold(judged, job.shop->practice, judged.shortfall, failures, unknown);
+    judged.weighed = scale.weighed();
     return judged;
 }
 

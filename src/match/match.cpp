@@ -46,13 +46,10 @@ Report Matcher::match(const Question& question, std::size_t most) const {
     Report report;
     report.wanted = wanted_for(job);
     report.counts = findings.counts;
-    std::size_t closest = 0;
     for (const auto& found : findings.first) {
-        const auto& triple = found.ranked.judged.triple;
-        if (found.ranked.judged.kind == AnswerKind::closest && closest++ >= k_most_closest)
-            break;
+        const auto& triple = found.ranked.triple;
         const ReadRecords read(rack_, triple);
-        report.answers.push_back(spell_out(job, found.ranked.judged, read.records(), unit_));
+        report.answers.push_back(spell_out(job, triple, read.records(), unit_));
         report.answers.back().other_pilots = found.other_pilots;
     }
     return report;

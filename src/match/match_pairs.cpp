@@ -43,13 +43,13 @@ Report match_pairs(const Question& question, const Shop& shop, const Tools& tool
     Report report;
     report.wanted = wanted_for(job);
     std::size_t closest = 0;
-    for (const auto& [judged, key] : every_pair(job, tools)) {
-        ++report.counts[static_cast<std::size_t>(*judged.kind)];
+    for (const auto& pair : every_pair(job, tools)) {
+        ++report.counts[static_cast<std::size_t>(pair.kind())];
         if (most != 0 && report.answers.size() >= most)
             continue;
-        if (judged.kind == AnswerKind::closest && closest++ >= k_most_closest)
+        if (pair.kind() == AnswerKind::closest && closest++ >= k_most_closest)
             continue;
-        report.answers.push_back(spell_out(job, judged, tools.records(judged.triple), unit));
+        report.answers.push_back(spell_out(job, pair.triple, tools.records(pair.triple), unit));
     }
     return report;
 }

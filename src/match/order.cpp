@@ -65,16 +65,15 @@ std::optional<SizeClass> size_of(const Job& job, const Triple& triple) {
     return size_class(*triple.body->cut_dia, *job.sizes, job.shop->practice);
 }
 
-OrderKey order_key(const Job& job, const Judged& judged) {
-    const auto& triple = judged.triple;
+OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed) {
     const auto size = size_of(job, triple);
     OrderKey key{};
-    key.kind = *judged.kind;
+    key.kind = *weighed.kind;
     if (key.kind == AnswerKind::closest)
-        key.shortfall = judged.shortfall;
+        key.shortfall = weighed.shortfall;
     key.size = size ? static_cast<int>(*size) : k_size_not_known;
     key.seat = seat_rank(seat_of(triple));
-    key.published = triple.hole ? static_cast<int>(triple.hole->published) : 4;
+    key.published = triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
     key.closeness = closeness_of(triple);
     key.condition = condition_of(triple);
     key.body = triple.body->number;

@@ -12,6 +12,7 @@ namespace match {
 
 // What the order goes by, first to last; the lesser comes first.
 inline constexpr int k_size_not_known = 4;
+inline constexpr int k_no_hole_published = 4;
 
 struct OrderKey {
     AnswerKind kind;
@@ -27,8 +28,8 @@ struct OrderKey {
     int drill_kind;     // fraction, number, letter, metric
 };
 
-// `judged.kind` must be set.
-[[nodiscard]] OrderKey order_key(const Job& job, const Judged& judged);
+// `weighed.kind` must be set.
+[[nodiscard]] OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed);
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
 

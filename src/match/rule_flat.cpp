@@ -27,10 +27,8 @@ std::optional<Places> places(const Job& job, const Triple& triple) {
         return std::nullopt;
     if (!body.set_screw_at || !body.set_screw)
         return std::nullopt;
-    const Length major = (*body.set_screw).lo;
-    const auto share = job.shop->practice.set_screw_point_share;
     return Places{*pilot.flat_at, *pilot.flat_length, *pilot.shank_length - *body.set_screw_at,
-                  Length::from_nm(major.nm() * share / 2000)};
+                  half_point(job, body)};
 }
 
 // Does the flat cover the point for every value in the ranges, for none, or for some?
@@ -52,6 +50,11 @@ bool must_be_filed(const Job& job, const Triple& triple) {
 }
 
 } // namespace
+
+Length half_point(const Job& job, const trade::BodyFacts& body) {
+    const Length major = (*body.set_screw).lo;
+    return Length::from_nm(major.nm() * job.shop->practice.set_screw_point_share / 2000);
+}
 
 Finding judge_flat(const Job& job, const Triple& triple) {
     Finding finding{Rule::flat, Verdict::unknown, {}, must_be_filed(job, triple)};

@@ -13,16 +13,6 @@ using length::Range;
 
 namespace {
 
-// The cutter may sit off by half its running clearance; a pilot well under the screw asks for more,
-// but in a hole for the tap the thread centres the screw on the pilot's own axis.
-Length clearance_needed(const Job& job, const Triple& triple) {
-    const auto pilot = triple.pilot_dia();
-    const auto& screw = job.question->screw.screw_dia;
-    const Length usual = job.shop->practice.head_clearance;
-    const bool floats = !job.question->hole.tapped;
-    return floats && pilot && screw ? std::max(usual, screw->hi - pilot->lo) : usual;
-}
-
 Length largest_hole(const Job& job) {
     return Length::from_nm(job.head->lo.nm() * job.shop->practice.seat_share / 1000);
 }
@@ -75,6 +65,16 @@ std::string head_that_would_do(const Job& job, const Triple& triple, length::Uni
 }
 
 } // namespace
+
+// The cutter may sit off by half its running clearance; a pilot well under the screw asks for more,
+// but in a hole for the tap the thread centres the screw on the pilot's own axis.
+Length clearance_needed(const Job& job, const Triple& triple) {
+    const auto pilot = triple.pilot_dia();
+    const auto& screw = job.question->screw.screw_dia;
+    const Length usual = job.shop->practice.head_clearance;
+    const bool floats = !job.question->hole.tapped;
+    return floats && pilot && screw ? std::max(usual, screw->hi - pilot->lo) : usual;
+}
 
 bool leaves_seat(const Job& job, const CandidateHole& hole) {
     return !job.head || hole.hole.hi <= largest_hole(job);

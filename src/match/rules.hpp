@@ -69,6 +69,12 @@ struct Explanation {
 [[nodiscard]] Explanation explain_spindle(const Job& job, const Triple& triple,
                                           const Records& records, length::Unit unit);
 
+// Rule 5: half the point of the body's set screw, whose size must be known.
+[[nodiscard]] length::Length half_point(const Job& job, const trade::BodyFacts& body);
+
+// Rule 1: what the cutter must have over the head, with this pilot.
+[[nodiscard]] length::Length clearance_needed(const Job& job, const Triple& triple);
+
 // Rule 1, of the hole alone: it leaves the head a seat.
 [[nodiscard]] bool leaves_seat(const Job& job, const CandidateHole& hole);
 

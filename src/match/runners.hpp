@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The pilots that can run in a hole of the job: each pilot with each such hole, before any body.
+// The pilots that come into question for a job, each with each hole that it can run in, judged as
+// far as they can be before any body is looked at.
 #pragma once
 
 #include <algorithm>
@@ -12,60 +13,80 @@
 #include <vector>
 
 #include "match/by_shank.hpp"
+#include "match/flats.hpp"
 #include "match/order.hpp"
 #include "match/windows.hpp"
 
 namespace match {
 
 struct Runner {
-    std::uint32_t pilot = 0; // of Runners::pilots
-    std::uint16_t hole = 0;  // of the job
-    AnswerKind at_best{};    // in a body that has everything
-    int seat = 0;            // in a body that it is not in
-    std::int64_t closeness = 0;
+    static constexpr std::uint16_t k_no_hole = UINT16_MAX;
+
+    std::uint32_t pilot = 0;    // its place
+    std::int32_t closeness = 0; // unknown: the most
+    std::uint16_t hole = 0;     // of the job
+    AnswerKind at_best{};       // in a body that has everything
+    std::uint8_t seat = 0;      // in a body that it is not in
+    std::uint8_t published = 0;
 };
 
 class Runners {
   public:
-    // `job` must outlive this.
-    Runners(const Job& job, const trade::Rack& rack, const Windows& windows, trade::Detail detail);
+    // Those that can run in one of the holes; or else the misfits, which can run in none, but come
+    // near.
+    enum class Which { running, misfits };
 
-    [[nodiscard]] const std::vector<Runner>& all() const { return all_; } // by pilot, hole
+    // `job` must outlive this.
+    Runners(Which which, const Job& job, const trade::Rack& rack, const Windows& windows,
+            trade::Detail detail);
+
     [[nodiscard]] const trade::PilotFacts& pilot(const Runner& runner) const {
         return pilots_[runner.pilot];
     }
     [[nodiscard]] Triple in(const trade::BodyFacts& body, const Runner& runner,
                             std::optional<trade::Tried> tried) const {
-        return {&body, &pilot(runner), &job_.holes[runner.hole], tried};
+        const bool none = runner.hole == Runner::k_no_hole;
+        return {&body, &pilot(runner), none ? nullptr : &job_.holes[runner.hole], tried};
     }
 
-    // Of `all`, in the order of answers: seat, published hole, closeness.
-    [[nodiscard]] const std::vector<std::uint32_t>& in_order() const { return in_order_; }
-    // Of one pilot, by its number.
-    [[nodiscard]] std::span<const Runner> of(std::int64_t pilot) const;
-    // The numbers of the pilots that are in a body.
+    // Shows all, each with the least key, but for the size and number of the body, that it can give
+    // one; by these keys, until told that no more are wanted.
+    template <typename Go>
+    void in_order(const Go& go) const {
+        for (const auto at : in_order_)
+            if (!go(all_[at], least_key(at)))
+                return;
+    }
+    // Shows those of one pilot, by its number.
+    template <typename See>
+    void each_of(std::int64_t pilot, const See& see) const {
+        const auto found = std::lower_bound(
+            by_number_.begin(), by_number_.end(), pilot,
+            [](const auto& one, std::int64_t wanted) { return one.first < wanted; });
+        if (found != by_number_.end() && found->first == pilot)
+            each_at(found->second, see);
+    }
+    // Shows those of the pilots that are in a body.
     template <typename See>
     void each_in_body(std::int32_t body, const See& see) const {
         const auto [first, last] = by_home_.equal_range(body);
         for (auto it = first; it != last; ++it)
-            see(pilots_[it->second].number);
+            each_at(it->second, see);
     }
 
-    // Those that may come to `kind` or better in the body, by what is known of the flat and of the
-    // shank: `ready` to `measure_first`. Those tried in it or found in it are not regarded.
-    template <typename See>
-    bool any_at(AnswerKind kind, const trade::BodyFacts& body, const See& see) const {
-        const auto any_of = [&](std::span<const std::uint32_t> some) {
-            return std::any_of(some.begin(), some.end(),
-                               [&](std::uint32_t at) { return see(all_[at]); });
-        };
+    // Whether any will do, of those that may come to `kind` (`ready` to `measure_first`) in the
+    // body by what is known of flats and shanks. What is tried in it or found in it is not
+    // regarded.
+    template <typename Does>
+    bool any_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
+        const auto does_at = [&](std::uint32_t at) { return does(all_[at]); };
         if (kind == AnswerKind::measure_first)
-            return any_of(every_.unknown()) || any_of(every_.perhaps(body.bore, practice()));
+            return usable_.any_perhaps(body.bore, practice(), does_at);
         const auto& lists = kind == AnswerKind::ready ? ready_ : after_work_;
-        for (const auto flat : flats_that_hold(kind, body))
-            if (any_of(lists[static_cast<std::size_t>(flat)].surely(body.bore, practice())))
-                return true;
-        return false;
+        const auto flats = flats_that_hold(kind, body);
+        return std::any_of(flats.begin(), flats.end(), [&](Flat flat) {
+            return lists[static_cast<std::size_t>(flat)].any_surely(body.bore, practice(), does_at);
+        });
     }
 
   private:
@@ -73,23 +94,35 @@ class Runners {
     enum class Flat { none, measured, not_measured };
     static constexpr std::size_t k_flats = 3;
 
-    void add(const trade::PilotFacts& pilot);
+    template <typename See>
+    void each_at(std::uint32_t pilot, const See& see) const {
+        for (auto i = first_[pilot]; i < first_[pilot + 1]; ++i)
+            see(all_[i]);
+    }
+    void add(Which which, const trade::PilotFacts& pilot);
+    void add_with(const Triple& triple, std::uint16_t hole);
     void index();
+    void index_pilot(std::uint32_t pilot);
+    void put_in_order();
+    [[nodiscard]] OrderKey least_key(std::uint32_t at) const;
     [[nodiscard]] const trade::Practice& practice() const { return job_.shop->practice; }
     [[nodiscard]] static Flat flat_of(const trade::PilotFacts& pilot);
-    [[nodiscard]] static std::span<const Flat> flats_that_hold(AnswerKind kind,
-                                                               const trade::BodyFacts& body);
+    [[nodiscard]] std::span<const Flat> flats_that_hold(AnswerKind kind,
+                                                        const trade::BodyFacts& body) const;
 
     const Job& job_;
     std::vector<trade::PilotFacts> pilots_;
     std::vector<std::uint32_t> first_; // runner of each pilot, and the end
-    std::vector<Runner> all_;
+    std::vector<Runner> all_;          // by pilot, hole
     std::vector<std::uint32_t> in_order_;
-    std::unordered_map<std::int32_t, std::uint32_t> by_number_; // pilots
+    std::vector<Shortfall> shortfalls_;                             // of misfits, as `all_`
+    std::vector<std::pair<std::int32_t, std::uint32_t>> by_number_; // pilots
     std::unordered_multimap<std::int32_t, std::uint32_t> by_home_;
-    std::array<ByShank, k_flats> ready_;      // that are ready at best
+    // Of each pilot the runner in the widest hole, which fails in no body where another would do.
+    std::array<ByShank, k_flats> ready_;      // those that are ready at best, by flat
     std::array<ByShank, k_flats> after_work_; // or after work
-    ByShank every_;
+    ByShank usable_;                          // all that are in hand
+    Flats ready_flats_;                       // of those that are ready at best
 };
 
 } // namespace match

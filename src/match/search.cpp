@@ -4,6 +4,7 @@
 #include "match/search.hpp"
 
 #include <algorithm>
+#include <limits>
 
 #include "match/finder.hpp"
 
@@ -16,6 +17,7 @@ class First {
   public:
     explicit First(std::size_t most) : most_(most) {}
 
+    [[nodiscard]] bool full() const { return found_.size() >= most_; }
     // The key that another must come before to be kept; nullptr while there is room.
     [[nodiscard]] const OrderKey* bound() const {
         return full() ? &found_.front().ranked.key : nullptr;
@@ -28,31 +30,28 @@ class First {
             std::pop_heap(found_.begin(), found_.end(), before);
             found_.pop_back();
         }
-        const auto* pilot = ranked.judged.triple.pilot;
+        const auto* pilot = ranked.triple.pilot;
         found_.push_back({body, pilot ? std::optional(*pilot) : std::nullopt, ranked, 0});
-        if (most_ != 0)
-            std::push_heap(found_.begin(), found_.end(), before);
+        std::push_heap(found_.begin(), found_.end(), before);
     }
 
     [[nodiscard]] std::vector<Found> in_order() && {
         std::sort(found_.begin(), found_.end(), before);
-        for (auto& found : found_)
-            found.settle();
         return std::move(found_);
     }
 
   private:
     static bool before(const Found& a, const Found& b) { return a.ranked.key < b.ranked.key; }
-    [[nodiscard]] bool full() const { return most_ != 0 && found_.size() >= most_; }
 
     std::size_t most_;
-    std::vector<Found> found_; // the last of them first, once there may be too many
+    std::vector<Found> found_; // a heap, the last of them first
 };
 
 // What the key of a body can be at the least.
-OrderKey least_key(const Job& job, const trade::BodyFacts& body, AnswerKind kind) {
+OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& outcome) {
     OrderKey key{};
-    key.kind = kind;
+    key.kind = outcome.kind;
+    key.shortfall = outcome.least;
     const auto size = size_of(job, {&body, nullptr, nullptr, {}});
     key.size = size ? static_cast<int>(*size) : k_size_not_known;
     return key;
@@ -62,45 +61,53 @@ class Searcher {
   public:
     Searcher(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most)
         : job_(job), rack_(rack), windows_(windows_of(job)), detail_(detail_for(*job.question)),
-          finder_(job, rack, trials), first_(most) {}
+          finder_(job, rack, trials, windows_), first_(most), closest_(k_most_closest),
+          most_(most) {}
 
+    // The likeliest first, so that the others are soon known to come after the last that is shown.
     Findings search() {
         using trade::PilotKind;
-        // An integral pilot that runs makes up for a cutter that misses, or the other way round.
-        rack_.by_pilot(windows_.running_pilot, detail_, [this](const trade::BodyFacts& body) {
-            if (windows_.near_cut.takes(body.cut_dia))
+        const auto& cut = windows_.fitting_cut;
+        rack_.by_cutter(PilotKind::integral, cut, detail_,
+                        [&](const trade::BodyFacts& body) { see_whole(body); });
+        // A pilot that runs makes up for a cutter that misses.
+        rack_.by_pilot(windows_.running_pilot, detail_, [&](const trade::BodyFacts& body) {
+            if (!cut.takes(body.cut_dia) && windows_.near_cut.takes(body.cut_dia))
                 see_whole(body);
         });
-        rack_.by_cutter(PilotKind::integral, windows_.fitting_cut, detail_,
-                        [this](const trade::BodyFacts& body) {
-                            if (!windows_.running_pilot.takes(body.pilot_dia))
-                                see_whole(body);
-                        });
-        rack_.by_cutter(PilotKind::none, windows_.fitting_cut, detail_,
-                        [this](const trade::BodyFacts& body) { see_whole(body); });
-        rack_.by_cutter(PilotKind::removable, windows_.near_cut, detail_,
-                        [this](const trade::BodyFacts& body) { see_seat(body); });
-        rack_.by_cutter(PilotKind::unknown, windows_.near_cut, detail_,
-                        [this](const trade::BodyFacts& body) {
-                            trade::may_take_pilot(body) ? see_seat(body) : see_whole(body);
-                        });
-        findings_.first = std::move(first_).in_order();
-        for (auto& found : findings_.first)
-            if (found.pilot && *found.ranked.judged.kind <= AnswerKind::measure_first)
-                found.other_pilots = finder_.pilots_that_do(found.body) - 1;
+        rack_.by_cutter(PilotKind::none, cut, detail_,
+                        [&](const trade::BodyFacts& body) { see_whole(body); });
+        for (const auto kind : {PilotKind::removable, PilotKind::unknown})
+            rack_.by_cutter(kind, cut, detail_, [&](const trade::BodyFacts& body) { see(body); });
+        for (const auto kind : {PilotKind::removable, PilotKind::unknown})
+            rack_.by_cutter(kind, windows_.near_cut, detail_, [&](const trade::BodyFacts& body) {
+                if (!cut.takes(body.cut_dia))
+                    see(body);
+            });
+        collect();
         return std::move(findings_);
     }
 
   private:
     void count(AnswerKind kind) { ++findings_.counts[static_cast<std::size_t>(kind)]; }
 
+    First& kept(AnswerKind kind) { return kind == AnswerKind::closest ? closest_ : first_; }
+    [[nodiscard]] bool shown(AnswerKind kind) const {
+        return kind != AnswerKind::closest || !first_.full();
+    }
+
+    void see(const trade::BodyFacts& body) {
+        trade::may_take_pilot(body) ? see_seat(body) : see_whole(body);
+    }
+
     // A body in one piece with its pilot, or without any.
     void see_whole(const trade::BodyFacts& body) {
         const auto ranked = over_holes(job_, {&body, nullptr, nullptr, {}});
         if (!ranked)
             return;
-        count(*ranked->judged.kind);
-        first_.keep(body, *ranked);
+        count(ranked->kind());
+        if (shown(ranked->kind()))
+            kept(ranked->kind()).keep(body, *ranked);
     }
 
     // A body that may take a pilot.
@@ -109,11 +116,26 @@ class Searcher {
         if (!outcome)
             return;
         count(outcome->kind);
-        const auto* bound = first_.bound();
-        if (bound && !(least_key(job_, body, outcome->kind) < *bound))
+        if (!shown(outcome->kind))
+            return;
+        const auto* bound = kept(outcome->kind).bound();
+        if (bound && !(least_key(job_, body, *outcome) < *bound))
             return;
         if (const auto ranked = finder_.best_of(body, *outcome, bound))
-            first_.keep(body, *ranked);
+            kept(outcome->kind).keep(body, *ranked);
+    }
+
+    void collect() {
+        auto& found = findings_.first;
+        found = std::move(first_).in_order();
+        auto closest = std::move(closest_).in_order();
+        for (std::size_t i = 0; i < closest.size() && found.size() < most_; ++i)
+            found.push_back(std::move(closest[i]));
+        for (auto& one : found) {
+            one.settle();
+            if (one.pilot && one.ranked.kind() <= AnswerKind::measure_first)
+                one.other_pilots = finder_.pilots_that_do(one.body) - 1;
+        }
     }
 
     const Job& job_;
@@ -122,19 +144,22 @@ class Searcher {
     trade::Detail detail_;
     Finder finder_;
     First first_;
+    First closest_;
+    std::size_t most_;
     Findings findings_;
 };
 
 } // namespace
 
 void Found::settle() {
-    auto& triple = ranked.judged.triple;
+    auto& triple = ranked.triple;
     triple.body = &body;
     triple.pilot = pilot ? &*pilot : nullptr;
 }
 
 Findings search(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most) {
-    return Searcher(job, rack, trials, most).search();
+    const auto all = std::numeric_limits<std::size_t>::max();
+    return Searcher(job, rack, trials, most == 0 ? all : most).search();
 }
 
 } // namespace match

@@ -8,10 +8,10 @@
 
 namespace match {
 
-Answer spell_out(const Job& job, const Judged& judged, const Records& records, length::Unit unit) {
-    const auto& triple = judged.triple;
+Answer spell_out(const Job& job, const Triple& triple, const Records& records, length::Unit unit) {
+    const Judged judged = judge(job, triple);
     Answer answer;
-    answer.kind = *judged.kind;
+    answer.kind = *judged.weighed.kind;
     answer.body = triple.body->number;
     if (triple.pilot)
         answer.pilot = triple.pilot->number;

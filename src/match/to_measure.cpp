@@ -65,7 +65,7 @@ class Pair {
             return false;
         const auto pair =
             pilot_ ? pair_of(job, triple, alone(job, body_)) : over_holes(job, triple);
-        return pair && *pair->judged.kind <= AnswerKind::after_work;
+        return pair && pair->kind() <= AnswerKind::after_work;
     }
 
   private:
@@ -193,9 +193,9 @@ std::vector<Ranked> open_pairs(const Job& job, const Tools& tools) {
     std::vector<Ranked> open;
     for (const auto& body : tools.body_facts) {
         for (const auto& pair : pairs_of(job, tools, pilots, body)) {
-            if (*pair.judged.kind <= AnswerKind::after_work)
+            if (pair.kind() <= AnswerKind::after_work)
                 return {};
-            if (*pair.judged.kind == AnswerKind::measure_first)
+            if (pair.kind() == AnswerKind::measure_first)
                 open.push_back(pair);
         }
     }
@@ -247,8 +247,8 @@ std::vector<ToMeasure> to_measure(const std::vector<Asked>& asked, const Shop& s
     for (std::size_t at = 0; at < asked.size(); ++at) {
         const Job job = make_job(asked[at].question, shop);
         for (const auto& pair : open_pairs(job, tools)) {
-            const auto& triple = pair.judged.triple;
-            for (const auto what : open_questions(pair.judged)) {
+            const auto& triple = pair.triple;
+            for (const auto what : open_questions(judge(job, triple))) {
                 auto& about = found[key_of(triple, what, at)];
                 about.known = known_of(job, triple, what);
                 about.helps.insert(at);

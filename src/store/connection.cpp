@@ -21,7 +21,8 @@ namespace fs = std::filesystem;
 std::unique_ptr<SQLite::Database> open_database(const fs::path& path, int flags) {
     try {
         // Absolute, so that no name means anything special to SQLite (`:memory:`).
-        return std::make_unique<SQLite::Database>(fs::absolute(path).string(), flags);
+        return std::make_unique<SQLite::Database>(fs::absolute(path).string(),
+                                                  flags | SQLite::OPEN_NOMUTEX); // one thread
     } catch (const SQLite::Exception& exception) {
         throw_translated(exception, path.string());
     }
