@@ -196,13 +196,13 @@ struct Parts {
 template <class SeeRow>
 void each_row(const File& file, const Parts& parts, const std::string& columns,
               const Window& window, std::optional<PilotKind> kind, const SeeRow& see) {
-    constexpr std::int64_t most = std::numeric_limits<std::int32_t>::max();
+    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max() / 2;
     for (const char* part : {parts.narrow, parts.unknown, parts.wide}) {
         Scan scan(file.database(), fmt::format(fmt::runtime(part), columns));
         if (kind)
             scan.put(3, trade::to_text(*kind));
         if (part != parts.unknown)
-            scan.put(1, window.sizes ? window.sizes->lo.nm() : 0)
+            scan.put(1, window.sizes ? window.sizes->lo.nm() : -most)
                 .put(2, window.sizes ? window.sizes->hi.nm() : most);
         while (scan.step())
             see(scan);
