@@ -3,7 +3,11 @@
 
 // `match`: the main question. Which body, which pilot, which drill, for this screw.
 #include "cli/command.hpp"
+#include "cli/house.hpp"
 #include "cli/question.hpp"
+#include "error/error.hpp"
+#include "match/matcher.hpp"
+#include "match/shelf.hpp"
 #include "match/tools.hpp"
 #include "present/csv.hpp"
 #include "present/match_csv.hpp"
@@ -18,6 +22,7 @@ constexpr std::size_t k_usual_answers = 20;
 
 struct Options {
     QuestionOptions asked;
+    bool house = false;
     bool pairs = false;
     bool all = false;
     bool reasons = false;
@@ -38,8 +43,17 @@ void print(const Options& options, const match::Report& report, const trade::Scr
     }
 }
 
-error::ExitCode run(const Options& options, Context& context) {
-    context.catalogue(); // first: without one there is nothing to ask
+bool is_met(const match::Report& report) {
+    return report.counts[static_cast<std::size_t>(match::AnswerKind::ready)] +
+               report.counts[static_cast<std::size_t>(match::AnswerKind::after_work)] >
+           0;
+}
+
+error::ExitCode code_for(bool met) {
+    return met ? error::ExitCode::done : error::ExitCode::nothing_matched;
+}
+
+error::ExitCode one(const Options& options, Context& context) {
     const SizeReader reader{context, context.practice()};
     const auto question = read_question(options.asked, reader);
     const auto shop =
@@ -51,23 +65,56 @@ error::ExitCode run(const Options& options, Context& context) {
                                                            context.unit(), most)
                                       : match::match(question, shop, rack, context.unit(), most);
     print(options, report, question.screw, context);
-    const auto usable = report.counts[static_cast<std::size_t>(match::AnswerKind::ready)] +
-                        report.counts[static_cast<std::size_t>(match::AnswerKind::after_work)];
-    return usable > 0 ? error::ExitCode::done : error::ExitCode::nothing_matched;
+    return code_for(is_met(report));
+}
+
+// Every screw of the house list, over one reading of the tools.
+error::ExitCode house(const Options& options, Context& context) {
+    const auto practice = context.practice();
+    const auto asked = house_asked(practice, context);
+    const auto shop = match::make_shop(context.tables(), practice, context.catalogue().unit());
+    const auto rack = context.rack();
+    const match::RackFor many(rack, asked.size());
+    const match::Matcher matcher(many.rack(), shop, context.unit());
+    bool all_met = true;
+    auto json = present::Json::array();
+    for (const auto& [name, hole, question] : asked) {
+        const auto report = matcher.match(question, options.all ? 0 : k_usual_answers);
+        all_met = all_met && is_met(report);
+        if (options.json)
+            json.push_back(present::match_json(report, question.screw));
+        else
+            print(options, report, question.screw, context);
+    }
+    if (options.json)
+        context.out() << present::json_text({{"format", 1}, {"house", json}});
+    return code_for(all_met);
+}
+
+error::ExitCode run(const Options& options, Context& context) {
+    context.catalogue(); // first: without one there is nothing to ask
+    if (options.asked.screw.empty() != options.house)
+        throw error::UsageError("match: a screw, or --house for those of the house list",
+                                "match \"1/4-20 socket head cap\", or match --house");
+    return options.house ? house(options, context) : one(options, context);
 }
 
 } // namespace
 
 void declare_match(CLI::App& app, Plan& plan) {
     Options& o = chosen<Options>(app, plan, run);
-    app.add_option("SCREW", o.asked.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"")
-        ->required();
+    app.add_option("SCREW", o.asked.screw,
+                   "size, pitch, form, series: \"5/16-18 socket head cap\"");
+    auto* house = app.add_flag("--house", o.house, "every screw of the house list, as it is there");
     declare_question(app, o.asked);
-    app.add_flag("--pairs", o.pairs, "every body with every pilot");
+    for (const char* name : {"--hole", "--series", "--head", "--washer", "--below", "--thick",
+                             "--blind", "--machine", "--set"})
+        house->excludes(app.get_option(name));
+    app.add_flag("--pairs", o.pairs, "every body with every pilot")->excludes(house);
     app.add_flag("--all", o.all, "every answer, not only the best twenty");
     app.add_flag("--reasons", o.reasons, "every rule of the best answer");
     auto* json = app.add_flag("--json", o.json, "for programs, format 1");
-    app.add_flag("--csv", o.csv, "one row an answer")->excludes(json);
+    app.add_flag("--csv", o.csv, "one row an answer")->excludes(json)->excludes(house);
     app.footer("Exit code 1 when nothing is ready or after work. See docs/matching.md.");
 }
 
