@@ -81,10 +81,13 @@ error::ExitCode house(const Options& options, Context& context) {
     for (const auto& [name, hole, question] : asked) {
         const auto report = matcher.match(question, options.all ? 0 : k_usual_answers);
         all_met = all_met && is_met(report);
-        if (options.json)
+        if (options.json) {
             json.push_back(present::match_json(report, question.screw));
-        else
-            print(options, report, question.screw, context);
+            continue;
+        }
+        if (&question != &asked.front().question)
+            context.out() << '\n';
+        print(options, report, question.screw, context);
     }
     if (options.json)
         context.out() << present::json_text({{"format", 1}, {"house", json}});
