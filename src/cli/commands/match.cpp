@@ -10,6 +10,7 @@
 #include "match/shelf.hpp"
 #include "match/tools.hpp"
 #include "present/csv.hpp"
+#include "present/json_list.hpp"
 #include "present/match_csv.hpp"
 #include "present/match_json.hpp"
 #include "present/match_text.hpp"
@@ -68,30 +69,44 @@ error::ExitCode one(const Options& options, Context& context) {
     return code_for(is_met(report));
 }
 
-// Every screw of the house list, over one reading of the tools.
-error::ExitCode house(const Options& options, Context& context) {
+// Shows each screw of the house list, which is not empty, with its report; whether all are met.
+template <typename See>
+bool each_house_screw(const Options& options, Context& context, const See& see) {
     const auto practice = context.practice();
     const auto asked = house_asked(practice, context);
     const auto shop = match::make_shop(context.tables(), practice, context.catalogue().unit());
     const auto rack = context.rack();
-    const match::RackFor many(rack, asked.size());
+    const match::RackFor many(rack, asked.size()); // one reading of the tools
     const match::Matcher matcher(many.rack(), shop, context.unit());
     bool all_met = true;
-    auto json = present::Json::array();
-    for (const auto& [name, hole, question] : asked) {
-        const auto report = matcher.match(question, options.all ? 0 : k_usual_answers);
+    for (const auto& one : asked) {
+        const auto report = matcher.match(one.question, options.all ? 0 : k_usual_answers);
         all_met = all_met && is_met(report);
-        if (options.json) {
-            json.push_back(present::match_json(report, question.screw));
-            continue;
-        }
-        if (&question != &asked.front().question)
-            context.out() << '\n';
-        print(options, report, question.screw, context);
+        see(report, one.question.screw);
     }
-    if (options.json)
-        context.out() << present::json_text({{"format", 1}, {"house", json}});
-    return code_for(all_met);
+    return all_met;
+}
+
+error::ExitCode house(const Options& options, Context& context) {
+    if (options.json) {
+        std::optional<present::JsonList> list; // begun once nothing can be refused any more
+        const bool met = each_house_screw(
+            options, context, [&](const match::Report& report, const trade::Screw& screw) {
+                if (!list)
+                    list.emplace(context.out(), "house");
+                list->add(present::match_json(report, screw));
+            });
+        list->end();
+        return code_for(met);
+    }
+    bool first = true;
+    return code_for(each_house_screw(options, context,
+                                     [&](const match::Report& report, const trade::Screw& screw) {
+                                         if (!first)
+                                             context.out() << '\n';
+                                         first = false;
+                                         print(options, report, screw, context);
+                                     }));
 }
 
 error::ExitCode run(const Options& options, Context& context) {
