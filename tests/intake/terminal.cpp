@@ -7,6 +7,7 @@
 #include <poll.h>
 #include <pty.h>
 #include <sys/wait.h>
+#include <termios.h>
 #include <unistd.h>
 
 #include <array>
@@ -73,7 +74,18 @@ std::string Terminal::until_prompt() {
     }
 }
 
+void Terminal::await_editing() const {
+    for (int waited_ms = 0; waited_ms < k_patience_ms; ++waited_ms) {
+        termios settings{};
+        if (tcgetattr(screen_, &settings) == 0 && (settings.c_lflag & ICANON) == 0)
+            return;
+        usleep(1'000);
+    }
+    throw std::runtime_error("the program does not edit the line");
+}
+
 void Terminal::type(const std::string& keys) const {
+    await_editing();
     if (write(screen_, keys.data(), keys.size()) != static_cast<ssize_t>(keys.size()))
         throw std::runtime_error("cannot type");
 }

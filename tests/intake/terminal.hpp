@@ -22,6 +22,8 @@ class Terminal {
     // The number in the last prompt.
     [[nodiscard]] int prompted() const { return prompted_; }
 
+    // Once the program edits the line, which it begins to do just after it prints the prompt: until
+    // then the terminal would take an arrow for text.
     void type(const std::string& keys) const;
     // Types a line and Enter; the answer to it.
     std::string enter(const std::string& line);
@@ -30,6 +32,8 @@ class Terminal {
     int wait();  // its exit code, once it has ended by itself
 
   private:
+    void await_editing() const;
+
     pid_t child_ = -1;
     int screen_ = -1;
     int prompted_ = 0;
