@@ -8,7 +8,8 @@
 #include <set>
 
 #include "cli/house.hpp"
-#include "match/answer.hpp"
+#include "match/matcher.hpp"
+#include "match/shelf.hpp"
 #include "store/lists.hpp"
 
 namespace cli {
@@ -19,24 +20,50 @@ namespace {
 // none.
 class OneToolRack : public trade::Rack {
   public:
-    OneToolRack(const trade::Rack& all, const Tool& tool)
-        : bodies_(all.bodies()), pilots_(all.pilots()), trials_(all.trials()) {
-        if (const auto* body = std::get_if<trade::Body>(&tool)) {
-            std::erase_if(bodies_, [&](const auto& other) { return other.number != body->number; });
-            return;
-        }
-        const std::int64_t number = std::get<record::PilotRecord>(tool).number;
-        std::erase_if(pilots_, [&](const auto& other) { return other.number != number; });
-        std::erase_if(bodies_, [](const auto& other) { return !trade::may_take_pilot(other); });
+    // `all` must outlive this.
+    OneToolRack(const trade::Rack& all, const Tool& tool) : all_(all) {
+        if (const auto* body = std::get_if<trade::Body>(&tool))
+            body_ = body->number;
+        else
+            pilot_ = std::get<record::PilotRecord>(tool).number;
     }
-    [[nodiscard]] std::vector<trade::Body> bodies() const override { return bodies_; }
-    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return pilots_; }
-    [[nodiscard]] std::vector<trade::Trial> trials() const override { return trials_; }
+    [[nodiscard]] std::vector<trade::Body> bodies() const override { return all_.bodies(); }
+    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return all_.pilots(); }
+    [[nodiscard]] std::vector<trade::Trial> trials() const override { return all_.trials(); }
+    [[nodiscard]] std::optional<trade::Body> body(std::int64_t number) const override {
+        return all_.body(number);
+    }
+    [[nodiscard]] std::optional<trade::Pilot> pilot(std::int64_t number) const override {
+        return all_.pilot(number);
+    }
+    void by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
+                   const trade::SeeBody& see) const override {
+        all_.by_cutter(kind, window, detail, only_wanted(see));
+    }
+    void by_pilot(const trade::Window& window, trade::Detail detail,
+                  const trade::SeeBody& see) const override {
+        all_.by_pilot(window, detail, only_wanted(see));
+    }
+    void pilots_in(const trade::Window& window, trade::Detail detail,
+                   const trade::SeePilot& see) const override {
+        all_.pilots_in(window, detail, [&](const trade::PilotFacts& pilot) {
+            if (pilot_ == 0 || pilot.number == pilot_)
+                see(pilot);
+        });
+    }
 
   private:
-    std::vector<trade::Body> bodies_;
-    std::vector<trade::Pilot> pilots_;
-    std::vector<trade::Trial> trials_;
+    // The one body, or those that the one pilot may go in.
+    [[nodiscard]] trade::SeeBody only_wanted(const trade::SeeBody& see) const {
+        return [this, &see](const trade::BodyFacts& body) {
+            if (pilot_ == 0 ? body.number == body_ : trade::may_take_pilot(body))
+                see(body);
+        };
+    }
+
+    const trade::Rack& all_;
+    std::int64_t body_ = 0;
+    std::int64_t pilot_ = 0; // 0: the tool is a body
 };
 
 const std::vector<std::string>& usual_sizes() {
@@ -87,38 +114,33 @@ std::vector<store::HouseScrew> listed_screws(const Tool& tool, const trade::Tabl
 }
 
 // Whether this tool has a part in the answer, and the answer is of any use.
-bool serves(const match::Answer& answer, const Tool& tool) {
-    if (answer.kind == match::AnswerKind::closest)
+bool serves(const match::Ranked& answer, const Tool& tool) {
+    if (answer.kind() == match::AnswerKind::closest)
         return false;
     const auto* pilot = std::get_if<record::PilotRecord>(&tool);
-    return pilot == nullptr || answer.pilot == pilot->number;
-}
-
-std::optional<match::Answer> answer_for(const store::HouseScrew& wanted, const Tool& tool,
-                                        const OneToolRack& rack, const match::Shop& shop,
-                                        const std::vector<trade::OwnScrew>& own, Context& context) {
-    const auto question = house_question(wanted, own, shop.practice, context);
-    const match::Report report = match::match(question, shop, rack, context.unit(), 0);
-    const auto found = std::find_if(report.answers.begin(), report.answers.end(),
-                                    [&](const auto& answer) { return serves(answer, tool); });
-    return found == report.answers.end() ? std::nullopt : std::optional(*found);
+    return pilot == nullptr ||
+           (answer.triple.pilot && answer.triple.pilot->number == pilot->number);
 }
 
 } // namespace
 
 std::vector<Served> served_screws(const Tool& tool, Context& context) {
-    const OneToolRack rack(context.rack(), tool);
     const match::Shop shop =
         match::make_shop(context.tables(), context.practice(), context.catalogue().unit());
     const auto own = context.own_screws();
     auto screws = store::house(context.catalogue());
     if (screws.empty())
         screws = listed_screws(tool, context.tables());
+    const auto all = context.rack();
+    const OneToolRack one(all, tool);
+    const match::RackFor many(one, screws.size());
+    const match::Matcher matcher(many.rack(), shop, context.unit());
+    const auto wanted = [&tool](const match::Ranked& answer) { return serves(answer, tool); };
     std::vector<Served> served;
-    for (const store::HouseScrew& wanted : screws) {
-        const auto answer = answer_for(wanted, tool, rack, shop, own, context);
-        if (answer)
-            served.push_back({wanted.screw, wanted.hole, *answer});
+    for (const store::HouseScrew& screw : screws) {
+        const auto question = house_question(screw, own, shop.practice, context);
+        if (auto answer = matcher.first_that(question, wanted))
+            served.push_back({screw.screw, screw.hole, std::move(*answer)});
     }
     std::stable_sort(served.begin(), served.end(), [](const Served& a, const Served& b) {
         return a.answer.kind < b.answer.kind;

@@ -30,10 +30,10 @@ struct Sorted {
 // A measurement settles a screw only where a pilot is there already: without one it must be made
 // all the same.
 std::optional<match::Answer> settled_by(const Wish& wish, const match::Matcher& matcher) {
-    for (auto& answer : matcher.match(wish.question, 0).answers)
-        if (answer.kind == match::AnswerKind::measure_first && answer.seat != match::Seat::none)
-            return answer;
-    return std::nullopt;
+    return matcher.first_that(wish.question, [](const match::Ranked& answer) {
+        return answer.kind() == match::AnswerKind::measure_first &&
+               match::seat_of(answer.triple) != match::Seat::none;
+    });
 }
 
 Sorted sort_out(const std::vector<Wish>& wishes, const match::Matcher& matcher, MakeList& list) {

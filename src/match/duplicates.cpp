@@ -91,12 +91,12 @@ class Surveyor {
     // Every pair; the body without a pilot only where no pilot would do, as in an answer.
     template <typename Consider>
     void each_answer(const Job& job, const trade::BodyFacts& body, const Consider& consider) const {
-        bool would_do = false;
+        bool one_does = false;
         for (const auto& pair : pairs_of(job, tools_, pilots_, body)) {
-            would_do = would_do || pair.kind() <= AnswerKind::measure_first;
+            one_does = one_does || would_do(pair);
             consider(pair);
         }
-        if (would_do || !trade::may_take_pilot(body))
+        if (one_does || !trade::may_take_pilot(body))
             return;
         if (const auto alone = best_of(job, tools_, {}, body).best)
             consider(*alone);

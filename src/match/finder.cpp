@@ -23,8 +23,6 @@ AnswerKind next(AnswerKind kind) {
     return static_cast<AnswerKind>(static_cast<int>(kind) + 1);
 }
 
-const trade::BodyFacts k_any_body{};
-
 std::size_t mixed(std::size_t hash, const trade::Limits& limits) {
     constexpr std::size_t k_odd = 0x9E3779B97F4A7C15ULL;
     const std::int64_t ends =
@@ -92,13 +90,13 @@ class Finder::Search {
     // short by `least` or more.
     [[nodiscard]] std::optional<Ranked> best(AnswerKind kind, const Shortfall& least,
                                              const OrderKey* bound) const {
-        const auto size = size_of(job_, without_pilot(body_));
+        const auto size = size_rank(job_, body_);
         std::optional<Ranked> best;
         each_own([&](const Runner& runner) { keep_better(runner, kind, best); });
         runners_.in_order([&](const Runner& runner, OrderKey key) {
             key.kind = kind;
             key.shortfall = std::max(key.shortfall, least);
-            key.size = size ? static_cast<int>(*size) : k_size_not_known;
+            key.size = size;
             if ((best && !(key < best->key)) || (bound && !(key < *bound)))
                 return false;
             keep_better(runner, kind, best);
@@ -135,11 +133,6 @@ Finder::Finder(const Job& job, const trade::Rack& rack, const Trials& trials,
         widest_surely_ = std::max(widest_surely_, candidate.hole.lo);
         widest_perhaps_ = std::max(widest_perhaps_, candidate.hole.hi);
     }
-    runners_.in_order([this](const Runner& runner, const OrderKey&) {
-        most_clearance_ =
-            std::max(most_clearance_, clearance_needed(job_, runners_.in(k_any_body, runner, {})));
-        return true;
-    });
 }
 
 std::optional<Outcome> Finder::outcome_of(const trade::BodyFacts& body) const {
@@ -194,7 +187,8 @@ std::optional<AnswerKind> Finder::with_any_runner(const Search& search,
         return search.least_kind(at_best);
     Seating seating{body.cut_dia,      body.bore,      body.bore_depth, body.set_screw,
                     body.set_screw_at, body.retention, at_best};
-    if (job_.head && body.cut_dia && (*body.cut_dia).lo - job_.head->hi >= most_clearance_)
+    if (job_.head && body.cut_dia &&
+        (*body.cut_dia).lo - job_.head->hi >= runners_.most_clearance())
         seating.cut_dia = {};
     const auto [place, is_new] = known_.try_emplace(seating);
     if (is_new)

@@ -75,7 +75,6 @@ class Finder {
     Runners runners_;
     length::Length widest_surely_; // of the holes, at least so wide and at most so wide
     length::Length widest_perhaps_;
-    length::Length most_clearance_;          // that the head may need with any runner
     mutable std::optional<Runners> misfits_; // read when first wanted
     mutable std::unordered_map<Seating, std::optional<AnswerKind>, SeatingHash> known_;
 };

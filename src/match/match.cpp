@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "match/matcher.hpp"
-#include "match/search.hpp"
 #include "match/shelf.hpp"
 #include "match/spell_out.hpp"
 #include "match/wanted.hpp"
@@ -38,21 +37,38 @@ struct ReadRecords {
 Matcher::Matcher(const trade::Rack& rack, const Shop& shop, length::Unit unit)
     : rack_(rack), shop_(shop), unit_(unit), trials_(rack.trials()) {}
 
+Findings Matcher::find(const Job& job, std::size_t most) const {
+    const auto& set = job.question->set;
+    return set.empty() ? search(job, rack_, trials_, most)
+                       : search(job, Shelf(rack_, set), trials_, most);
+}
+
+Answer Matcher::answer_of(const Job& job, const Found& found) const {
+    const auto& triple = found.ranked.triple;
+    const ReadRecords read(rack_, triple);
+    auto answer = spell_out(job, triple, read.records(), unit_);
+    answer.other_pilots = found.other_pilots;
+    return answer;
+}
+
 Report Matcher::match(const Question& question, std::size_t most) const {
     const Job job = make_job(question, shop_);
-    const auto of_set =
-        question.set.empty() ? nullptr : std::make_unique<Shelf>(rack_, question.set);
-    const auto findings = search(job, of_set ? *of_set : rack_, trials_, most);
+    const auto findings = find(job, most);
     Report report;
     report.wanted = wanted_for(job);
     report.counts = findings.counts;
-    for (const auto& found : findings.first) {
-        const auto& triple = found.ranked.triple;
-        const ReadRecords read(rack_, triple);
-        report.answers.push_back(spell_out(job, triple, read.records(), unit_));
-        report.answers.back().other_pilots = found.other_pilots;
-    }
+    for (const auto& found : findings.first)
+        report.answers.push_back(answer_of(job, found));
     return report;
+}
+
+std::optional<Answer> Matcher::first_that(const Question& question,
+                                          const std::function<bool(const Ranked&)>& wanted) const {
+    const Job job = make_job(question, shop_);
+    const auto findings = find(job, 0);
+    const auto found = std::find_if(findings.first.begin(), findings.first.end(),
+                                    [&](const Found& one) { return wanted(one.ranked); });
+    return found == findings.first.end() ? std::nullopt : std::optional(answer_of(job, *found));
 }
 
 Report match(const Question& question, const Shop& shop, const trade::Rack& rack, length::Unit unit,

@@ -4,8 +4,9 @@
 // One rack, for one question after another.
 #pragma once
 
-#include "match/answer.hpp"
-#include "match/trials.hpp"
+#include <functional>
+
+#include "match/search.hpp"
 
 namespace match {
 
@@ -17,7 +18,14 @@ class Matcher {
     // As match().
     [[nodiscard]] Report match(const Question& question, std::size_t most) const;
 
+    // The first answer in order that is wanted, without the others in words.
+    [[nodiscard]] std::optional<Answer>
+    first_that(const Question& question, const std::function<bool(const Ranked&)>& wanted) const;
+
   private:
+    [[nodiscard]] Findings find(const Job& job, std::size_t most) const;
+    [[nodiscard]] Answer answer_of(const Job& job, const Found& found) const;
+
     const trade::Rack& rack_;
     const Shop& shop_;
     length::Unit unit_;

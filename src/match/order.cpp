@@ -65,13 +65,18 @@ std::optional<SizeClass> size_of(const Job& job, const Triple& triple) {
     return size_class(*triple.body->cut_dia, *job.sizes, job.shop->practice);
 }
 
+int size_rank(const Job& job, const trade::BodyFacts& body) {
+    constexpr int k_not_known = 4;
+    const auto size = size_of(job, {&body, nullptr, nullptr, {}});
+    return size ? static_cast<int>(*size) : k_not_known;
+}
+
 OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed) {
-    const auto size = size_of(job, triple);
     OrderKey key{};
     key.kind = *weighed.kind;
     if (key.kind == AnswerKind::closest)
         key.shortfall = weighed.shortfall;
-    key.size = size ? static_cast<int>(*size) : k_size_not_known;
+    key.size = size_rank(job, *triple.body);
     key.seat = seat_rank(seat_of(triple));
     key.published = triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
     key.closeness = closeness_of(triple);

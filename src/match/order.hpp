@@ -11,7 +11,6 @@
 namespace match {
 
 // What the order goes by, first to last; the lesser comes first.
-inline constexpr int k_size_not_known = 4;
 inline constexpr int k_no_hole_published = 4;
 
 struct OrderKey {
@@ -32,6 +31,9 @@ struct OrderKey {
 [[nodiscard]] OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed);
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
+
+// Recommended 0 to large 3; not known 4.
+[[nodiscard]] int size_rank(const Job& job, const trade::BodyFacts& body);
 
 // In this body or integral 0, free or none 1, in another body 2.
 [[nodiscard]] int seat_rank(Seat seat);

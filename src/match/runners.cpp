@@ -14,11 +14,10 @@ namespace match {
 
 namespace {
 
-// What the rules that do not look at the body find of a pilot, in a hole or in none; absent: more
-// than what may be listed as closest.
-std::optional<Weighed> before_any_body(const Job& job, const Triple& triple) {
+// What the rules that do not look at the body find of a pilot, in a hole or in none.
+Weighed before_any_body(const Job& job, const Triple& triple, const Finding& running) {
     Scale scale(job, triple);
-    scale.add(judge_running(job, triple));
+    scale.add(running);
     if (triple.hole)
         scale.add(judge_drill(job, triple));
     if (triple.hole && !leaves_seat(job, *triple.hole))
@@ -26,8 +25,7 @@ std::optional<Weighed> before_any_body(const Job& job, const Triple& triple) {
     if (job.question->thick || job.question->blind)
         scale.add(judge_guidance(job, triple));
     scale.add(judge_in_hand(job, triple));
-    const auto weighed = scale.weighed();
-    return weighed.kind ? std::optional(weighed) : std::nullopt;
+    return scale.weighed();
 }
 
 bool runs_in_any(const Job& job, Triple triple) {
@@ -68,22 +66,24 @@ void Runners::add(Which which, const trade::PilotFacts& pilot) {
 }
 
 void Runners::add_with(const Triple& triple, std::uint16_t hole) {
-    if (triple.hole && judge_running(job_, triple).verdict == Verdict::fail)
+    const auto running = judge_running(job_, triple);
+    if (triple.hole && running.verdict == Verdict::fail)
         return;
-    const auto weighed = before_any_body(job_, triple);
-    if (!weighed)
+    const auto weighed = before_any_body(job_, triple, running);
+    if (!weighed.kind)
         return;
+    most_clearance_ = std::max(most_clearance_, clearance_needed(job_, triple));
     Runner runner;
     runner.pilot = static_cast<std::uint32_t>(pilots_.size());
     runner.hole = hole;
-    runner.at_best = *weighed->kind;
+    runner.at_best = *weighed.kind;
     runner.seat = static_cast<std::uint8_t>(seat_rank(seat_of(triple)));
     runner.published = static_cast<std::uint8_t>(
         triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published);
     runner.closeness = static_cast<std::int32_t>(
         std::min<std::int64_t>(closeness_of(triple), std::numeric_limits<std::int32_t>::max()));
     if (!triple.hole)
-        shortfalls_.push_back(weighed->shortfall);
+        shortfalls_.push_back(weighed.shortfall);
     all_.push_back(runner);
 }
 

@@ -49,6 +49,9 @@ class Runners {
         return {&body, &pilot(runner), none ? nullptr : &job_.holes[runner.hole], tried};
     }
 
+    // What the head may need at most over it, with any of them.
+    [[nodiscard]] length::Length most_clearance() const { return most_clearance_; }
+
     // Shows all, each with the least key, but for the size and number of the body, that it can give
     // one; by these keys, until told that no more are wanted.
     template <typename Go>
@@ -111,6 +114,7 @@ class Runners {
                                                         const trade::BodyFacts& body) const;
 
     const Job& job_;
+    length::Length most_clearance_;
     std::vector<trade::PilotFacts> pilots_;
     std::vector<std::uint32_t> first_; // runner of each pilot, and the end
     std::vector<Runner> all_;          // by pilot, hole

@@ -52,8 +52,7 @@ OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& 
     OrderKey key{};
     key.kind = outcome.kind;
     key.shortfall = outcome.least;
-    const auto size = size_of(job, {&body, nullptr, nullptr, {}});
-    key.size = size ? static_cast<int>(*size) : k_size_not_known;
+    key.size = size_rank(job, body);
     return key;
 }
 

@@ -15,7 +15,7 @@ namespace match {
 
 class Shelf : public trade::Rack {
   public:
-    // `rack` must outlive this.
+    // `rack` must outlive this. What asks for more than `detail` is passed on to it.
     Shelf(const trade::Rack& rack, trade::Detail detail);
     // Only the tools of one set.
     Shelf(const trade::Rack& rack, const std::string& set);
@@ -44,7 +44,12 @@ class Shelf : public trade::Rack {
     };
     void put_in_order();
 
+    [[nodiscard]] bool holds(trade::Detail detail) const {
+        return detail == trade::Detail::usual || detail_ == trade::Detail::all;
+    }
+
     const trade::Rack& rack_;
+    trade::Detail detail_;
     std::array<Bodies, k_kinds> bodies_; // by kind of pilot
     BySize integral_by_pilot_;
     std::vector<trade::PilotFacts> pilots_;
