@@ -18,35 +18,26 @@ namespace {
 
 // The catalogue, less the other tools of the same kind; for a pilot, less the bodies that take
 // none.
-class OneToolRack : public trade::Rack {
+class OneToolRack : public trade::RackView {
   public:
     // `all` must outlive this.
-    OneToolRack(const trade::Rack& all, const Tool& tool) : all_(all) {
+    OneToolRack(const trade::Rack& all, const Tool& tool) : RackView(all) {
         if (const auto* body = std::get_if<trade::Body>(&tool))
             body_ = body->number;
         else
             pilot_ = std::get<record::PilotRecord>(tool).number;
     }
-    [[nodiscard]] std::vector<trade::Body> bodies() const override { return all_.bodies(); }
-    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return all_.pilots(); }
-    [[nodiscard]] std::vector<trade::Trial> trials() const override { return all_.trials(); }
-    [[nodiscard]] std::optional<trade::Body> body(std::int64_t number) const override {
-        return all_.body(number);
-    }
-    [[nodiscard]] std::optional<trade::Pilot> pilot(std::int64_t number) const override {
-        return all_.pilot(number);
-    }
     void by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
                    const trade::SeeBody& see) const override {
-        all_.by_cutter(kind, window, detail, only_wanted(see));
+        RackView::by_cutter(kind, window, detail, only_wanted(see));
     }
     void by_pilot(const trade::Window& window, trade::Detail detail,
                   const trade::SeeBody& see) const override {
-        all_.by_pilot(window, detail, only_wanted(see));
+        RackView::by_pilot(window, detail, only_wanted(see));
     }
     void pilots_in(const trade::Window& window, trade::Detail detail,
                    const trade::SeePilot& see) const override {
-        all_.pilots_in(window, detail, [&](const trade::PilotFacts& pilot) {
+        RackView::pilots_in(window, detail, [&](const trade::PilotFacts& pilot) {
             if (pilot_ == 0 || pilot.number == pilot_)
                 see(pilot);
         });
@@ -61,7 +52,6 @@ class OneToolRack : public trade::Rack {
         };
     }
 
-    const trade::Rack& all_;
     std::int64_t body_ = 0;
     std::int64_t pilot_ = 0; // 0: the tool is a body
 };

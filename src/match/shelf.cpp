@@ -28,7 +28,7 @@ auto diameter_of(const std::vector<trade::PilotFacts>& facts) {
 
 } // namespace
 
-Shelf::Shelf(const trade::Rack& rack, trade::Detail detail) : rack_(rack), detail_(detail) {
+Shelf::Shelf(const trade::Rack& rack, trade::Detail detail) : RackView(rack), detail_(detail) {
     for (const auto kind :
          {PilotKind::integral, PilotKind::removable, PilotKind::none, PilotKind::unknown})
         rack.by_cutter(kind, {}, detail, [&](const BodyFacts& body) {
@@ -40,7 +40,7 @@ Shelf::Shelf(const trade::Rack& rack, trade::Detail detail) : rack_(rack), detai
 }
 
 Shelf::Shelf(const trade::Rack& rack, const std::string& set)
-    : rack_(rack), detail_(trade::Detail::all) {
+    : RackView(rack), detail_(trade::Detail::all) {
     const auto tools = load_tools(rack);
     const auto wanted = trade::folded(set);
     for (const auto& body : tools.bodies)
@@ -63,7 +63,7 @@ void Shelf::put_in_order() {
 void Shelf::by_cutter(PilotKind kind, const trade::Window& window, trade::Detail detail,
                       const trade::SeeBody& see) const {
     if (!holds(detail))
-        return rack_.by_cutter(kind, window, detail, see);
+        return RackView::by_cutter(kind, window, detail, see);
     const auto& bodies = bodies_[place_of(kind)];
     bodies.by_cutter.each(window, cutter_of(bodies.facts),
                           [&](std::uint32_t at) { see(bodies.facts[at]); });
@@ -72,7 +72,7 @@ void Shelf::by_cutter(PilotKind kind, const trade::Window& window, trade::Detail
 void Shelf::by_pilot(const trade::Window& window, trade::Detail detail,
                      const trade::SeeBody& see) const {
     if (!holds(detail))
-        return rack_.by_pilot(window, detail, see);
+        return RackView::by_pilot(window, detail, see);
     const auto& integral = bodies_[place_of(PilotKind::integral)].facts;
     integral_by_pilot_.each(window, pilot_of(integral),
                             [&](std::uint32_t at) { see(integral[at]); });
@@ -81,7 +81,7 @@ void Shelf::by_pilot(const trade::Window& window, trade::Detail detail,
 void Shelf::pilots_in(const trade::Window& window, trade::Detail detail,
                       const trade::SeePilot& see) const {
     if (!holds(detail))
-        return rack_.pilots_in(window, detail, see);
+        return RackView::pilots_in(window, detail, see);
     pilots_by_size_.each(window, diameter_of(pilots_), [&](std::uint32_t at) { see(pilots_[at]); });
 }
 

@@ -13,22 +13,13 @@
 
 namespace match {
 
-class Shelf : public trade::Rack {
+class Shelf : public trade::RackView {
   public:
     // `rack` must outlive this. What asks for more than `detail` is passed on to it.
     Shelf(const trade::Rack& rack, trade::Detail detail);
     // Only the tools of one set.
     Shelf(const trade::Rack& rack, const std::string& set);
 
-    [[nodiscard]] std::vector<trade::Body> bodies() const override { return rack_.bodies(); }
-    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return rack_.pilots(); }
-    [[nodiscard]] std::vector<trade::Trial> trials() const override { return rack_.trials(); }
-    [[nodiscard]] std::optional<trade::Body> body(std::int64_t number) const override {
-        return rack_.body(number);
-    }
-    [[nodiscard]] std::optional<trade::Pilot> pilot(std::int64_t number) const override {
-        return rack_.pilot(number);
-    }
     void by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
                    const trade::SeeBody& see) const override;
     void by_pilot(const trade::Window& window, trade::Detail detail,
@@ -48,7 +39,6 @@ class Shelf : public trade::Rack {
         return detail == trade::Detail::usual || detail_ == trade::Detail::all;
     }
 
-    const trade::Rack& rack_;
     trade::Detail detail_;
     std::array<Bodies, k_kinds> bodies_; // by kind of pilot
     BySize integral_by_pilot_;

@@ -52,4 +52,34 @@ class Rack {
     virtual void pilots_in(const Window& window, Detail detail, const SeePilot& see) const;
 };
 
+// Another rack, as it is but for what a class made of this shows otherwise.
+class RackView : public Rack {
+  public:
+    // `rack` must outlive this.
+    explicit RackView(const Rack& rack) : rack_(rack) {}
+
+    [[nodiscard]] std::vector<Body> bodies() const override { return rack_.bodies(); }
+    [[nodiscard]] std::vector<Pilot> pilots() const override { return rack_.pilots(); }
+    [[nodiscard]] std::vector<Trial> trials() const override { return rack_.trials(); }
+    [[nodiscard]] std::optional<Body> body(std::int64_t number) const override {
+        return rack_.body(number);
+    }
+    [[nodiscard]] std::optional<Pilot> pilot(std::int64_t number) const override {
+        return rack_.pilot(number);
+    }
+    void by_cutter(PilotKind kind, const Window& window, Detail detail,
+                   const SeeBody& see) const override {
+        rack_.by_cutter(kind, window, detail, see);
+    }
+    void by_pilot(const Window& window, Detail detail, const SeeBody& see) const override {
+        rack_.by_pilot(window, detail, see);
+    }
+    void pilots_in(const Window& window, Detail detail, const SeePilot& see) const override {
+        rack_.pilots_in(window, detail, see);
+    }
+
+  private:
+    const Rack& rack_;
+};
+
 } // namespace trade
