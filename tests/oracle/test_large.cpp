@@ -15,12 +15,26 @@
 
 namespace {
 
+// Second ones, alike but for the cutter: what is known of one must not be taken for the other.
+void add_other_cutters(oracle::Tools& tools, oracle::Dice& dice) {
+    const auto bodies = tools.bodies;
+    for (auto body : bodies) {
+        if (!body.cut_dia)
+            continue;
+        const auto more = length::thousandths(dice.between(-12, 12));
+        body.number += 500;
+        body.cut_dia->range = body.cut_dia->range + more;
+        tools.bodies.push_back(std::move(body));
+    }
+}
+
 // Many random lots of tools for one question, side by side.
 oracle::Tools many_tools(const oracle::RandomCase& one, std::uint64_t seed, int lots) {
     oracle::Tools all;
     for (int lot = 0; lot < lots; ++lot) {
         oracle::Dice dice(seed * 1000 + static_cast<std::uint64_t>(lot));
         auto tools = oracle::random_tools(dice, one.question, one.shop);
+        add_other_cutters(tools, dice);
         const std::int64_t shift = 1000 * lot;
         for (auto& body : tools.bodies)
             body.number += shift;
