@@ -6,6 +6,7 @@
 
 #include <ostream>
 #include <string>
+#include <string_view>
 
 #include "present/json.hpp"
 
@@ -21,15 +22,24 @@ class JsonList {
     void add(const Json& element) {
         out_ << (any_ ? ",\n    " : "\n    ");
         any_ = true;
-        auto text = json_text(element);
-        text.pop_back(); // the line's end
-        for (const char c : text)
-            out_ << c << (c == '\n' ? "    " : "");
+        const auto text = json_text(element);
+        std::string_view rest = text;
+        rest.remove_suffix(1); // the line's end
+        for (auto end = rest.find('\n'); end != rest.npos; end = rest.find('\n')) {
+            write(rest.substr(0, end + 1));
+            write("    ");
+            rest.remove_prefix(end + 1);
+        }
+        write(rest);
     }
     // After the last.
     void end() { out_ << (any_ ? "\n  ]\n}\n" : "]\n}\n"); }
 
   private:
+    void write(std::string_view text) {
+        out_.write(text.data(), static_cast<std::streamsize>(text.size()));
+    }
+
     std::ostream& out_;
     bool any_ = false;
 };

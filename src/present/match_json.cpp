@@ -3,6 +3,8 @@
 
 #include "present/match_json.hpp"
 
+#include <utility>
+
 #include "present/screw_json.hpp"
 
 namespace present {
@@ -15,11 +17,15 @@ Json drill_json(const std::optional<trade::Drill>& drill) {
     return {{"name", drill->name}, {"diameter_mm", length_mm(drill->diameter)}};
 }
 
+// Thousands of them: put together key by key, since a list of pairs is made as arrays first.
 Json rule_json(const match::Reason& reason) {
-    return {{"rule", reason.rule},
-            {"result", match::to_text(reason.result)},
-            {"need", reason.need},
-            {"have", reason.have}};
+    Json::object_t rule;
+    rule.reserve(4);
+    rule.emplace_back("rule", reason.rule);
+    rule.emplace_back("result", match::to_text(reason.result));
+    rule.emplace_back("need", reason.need);
+    rule.emplace_back("have", reason.have);
+    return rule;
 }
 
 Json wanted_json(const match::Wanted& wanted) {
@@ -35,23 +41,27 @@ Json wanted_json(const match::Wanted& wanted) {
 } // namespace
 
 Json answer_json(const match::Answer& answer) {
-    Json rules = Json::array();
+    Json::array_t rules;
+    rules.reserve(answer.rules.size());
     for (const auto& reason : answer.rules)
         rules.push_back(rule_json(reason));
-    return {{"answer", match::to_text(answer.kind)},
-            {"body", answer.body},
-            {"pilot", answer.pilot ? Json(*answer.pilot) : Json(nullptr)},
-            {"other_pilots", answer.other_pilots},
-            {"drill", drill_json(answer.drill)},
-            {"hole_mm", range_mm(answer.hole)},
-            {"counterbore_mm", range_mm(answer.counterbore)},
-            {"size", answer.size ? Json(match::to_text(*answer.size)) : Json(nullptr)},
-            {"running_clearance_mm", range_mm(answer.running_clearance)},
-            {"depth_mm", length_mm(answer.depth)},
-            {"rules", rules},
-            {"work", answer.work},
-            {"notes", answer.notes},
-            {"place", text_json(answer.place)}};
+    Json::object_t json;
+    json.reserve(14);
+    json.emplace_back("answer", match::to_text(answer.kind));
+    json.emplace_back("body", answer.body);
+    json.emplace_back("pilot", answer.pilot ? Json(*answer.pilot) : Json(nullptr));
+    json.emplace_back("other_pilots", answer.other_pilots);
+    json.emplace_back("drill", drill_json(answer.drill));
+    json.emplace_back("hole_mm", range_mm(answer.hole));
+    json.emplace_back("counterbore_mm", range_mm(answer.counterbore));
+    json.emplace_back("size", answer.size ? Json(match::to_text(*answer.size)) : Json(nullptr));
+    json.emplace_back("running_clearance_mm", range_mm(answer.running_clearance));
+    json.emplace_back("depth_mm", length_mm(answer.depth));
+    json.emplace_back("rules", std::move(rules));
+    json.emplace_back("work", answer.work);
+    json.emplace_back("notes", answer.notes);
+    json.emplace_back("place", text_json(answer.place));
+    return json;
 }
 
 Json match_json(const match::Report& report, const trade::Screw& screw) {
@@ -64,8 +74,8 @@ Json match_json(const match::Report& report, const trade::Screw& screw) {
     return {{"format", 1},
             {"screw", screw_json(screw)},
             {"wanted", wanted_json(report.wanted)},
-            {"answers", answers},
-            {"counts", counts}};
+            {"answers", std::move(answers)},
+            {"counts", std::move(counts)}};
 }
 
 } // namespace present
