@@ -8,23 +8,24 @@
 
 namespace cli {
 
-match::Question house_question(const store::HouseScrew& row,
-                               const std::vector<trade::OwnScrew>& own,
-                               const trade::Practice& practice, Context& context) {
+HouseReader::HouseReader(const trade::Practice& practice, Context& context)
+    : practice_(practice), context_(context), screws_(context.tables(), context.own_screws()) {}
+
+match::Question HouseReader::question(const store::HouseScrew& row) const {
     match::Question question;
-    question.screw = trade::resolve_screw(row.screw, "", context.tables(), own);
-    question.below = practice.below_flush;
+    question.screw = screws_.find(row.screw, "");
+    question.below = practice_.below_flush;
     if (!row.hole.empty())
-        question.hole = match::parse_hole(row.hole, question.screw, context.tables(), practice,
-                                          context.catalogue().unit());
+        question.hole = match::parse_hole(row.hole, question.screw, context_.tables(), practice_,
+                                          context_.catalogue().unit());
     return question;
 }
 
 std::vector<match::Asked> house_asked(const trade::Practice& practice, Context& context) {
-    const auto own = context.own_screws();
+    const HouseReader reader(practice, context);
     std::vector<match::Asked> asked;
     for (const auto& row : store::house(context.catalogue()))
-        asked.push_back({row.screw, row.hole, house_question(row, own, practice, context)});
+        asked.push_back({row.screw, row.hole, reader.question(row)});
     if (asked.empty())
         throw error::NoSuchRecord("the house list is empty",
                                   "add screws with `counterpart house add`");

@@ -9,13 +9,22 @@
 #include "cli/context.hpp"
 #include "match/chart.hpp"
 #include "store/lists.hpp"
+#include "trade/screw.hpp"
 
 namespace cli {
 
-// The question that a row of the house list asks.
-[[nodiscard]] match::Question house_question(const store::HouseScrew& row,
-                                             const std::vector<trade::OwnScrew>& own,
-                                             const trade::Practice& practice, Context& context);
+// The question that a row of the house list asks, for one row after another.
+class HouseReader {
+  public:
+    // Both must outlive this.
+    HouseReader(const trade::Practice& practice, Context& context);
+    [[nodiscard]] match::Question question(const store::HouseScrew& row) const;
+
+  private:
+    const trade::Practice& practice_;
+    Context& context_;
+    trade::ScrewFinder screws_;
+};
 
 // The whole list, in its order. Throws error::NoSuchRecord when it is empty.
 [[nodiscard]] std::vector<match::Asked> house_asked(const trade::Practice& practice,

@@ -30,20 +30,15 @@ std::vector<store::HouseScrew> screws_of(const MakeRequest& request, Context& co
     return screws;
 }
 
-make::Wish wish_for(const store::HouseScrew& row, const std::vector<trade::OwnScrew>& own,
-                    const trade::Practice& practice, Context& context) {
-    return {row.screw + (row.hole.empty() ? "" : ", hole " + row.hole),
-            house_question(row, own, practice, context)};
-}
-
 } // namespace
 
 make::MakeList make_list_for(const MakeRequest& request, Context& context) {
     const auto practice = context.practice();
-    const auto own = context.own_screws();
+    const HouseReader reader(practice, context);
     std::vector<make::Wish> wishes;
     for (const auto& row : screws_of(request, context))
-        wishes.push_back(wish_for(row, own, practice, context));
+        wishes.push_back(
+            {row.screw + (row.hole.empty() ? "" : ", hole " + row.hole), reader.question(row)});
     const auto shop = match::make_shop(context.tables(), practice, context.catalogue().unit());
     return make::make_list(wishes, shop, context.rack(), context.unit(), request.options);
 }

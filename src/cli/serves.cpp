@@ -117,7 +117,7 @@ bool serves(const match::Ranked& answer, const Tool& tool) {
 std::vector<Served> served_screws(const Tool& tool, Context& context) {
     const match::Shop shop =
         match::make_shop(context.tables(), context.practice(), context.catalogue().unit());
-    const auto own = context.own_screws();
+    const HouseReader reader(shop.practice, context);
     auto screws = store::house(context.catalogue());
     if (screws.empty())
         screws = listed_screws(tool, context.tables());
@@ -128,7 +128,7 @@ std::vector<Served> served_screws(const Tool& tool, Context& context) {
     const auto wanted = [&tool](const match::Ranked& answer) { return serves(answer, tool); };
     std::vector<Served> served;
     for (const store::HouseScrew& screw : screws) {
-        const auto question = house_question(screw, own, shop.practice, context);
+        const auto question = reader.question(screw);
         if (auto answer = matcher.first_that(question, wanted))
             served.push_back({screw.screw, screw.hole, std::move(*answer)});
     }

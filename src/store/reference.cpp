@@ -10,6 +10,7 @@
 #include "error/error.hpp"
 #include "store/reference_image.hpp"
 #include "store/reference_read.hpp"
+#include "store/statements.hpp"
 
 namespace store {
 
@@ -64,7 +65,8 @@ void show_image(SQLite::Database& database) {
 } // namespace
 
 Reference::Reference()
-    : database_(std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE)) {
+    : database_(std::make_unique<SQLite::Database>(":memory:", SQLite::OPEN_READWRITE)),
+      statements_(std::make_unique<Statements>(*database_)) {
     show_image(*database_);
 }
 

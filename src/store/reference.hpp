@@ -14,6 +14,8 @@ class Database;
 
 namespace store {
 
+class Statements;
+
 class Reference : public trade::Tables {
   public:
     Reference();
@@ -44,6 +46,7 @@ class Reference : public trade::Tables {
 
   private:
     std::unique_ptr<SQLite::Database> database_;
+    std::unique_ptr<Statements> statements_; // kept prepared, for what is asked size by size
 };
 
 } // namespace store

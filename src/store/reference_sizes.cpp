@@ -7,6 +7,7 @@
 #include "length/print.hpp"
 #include "store/reference.hpp"
 #include "store/reference_read.hpp"
+#include "store/statements.hpp"
 
 namespace store {
 
@@ -136,8 +137,9 @@ trade::Counterbore counterbore_at(SQLite::Statement& row) {
 
 // What `take` makes of every row of a query by size.
 template <typename Take>
-auto rows_of(SQLite::Database& database, const char* statement, std::string_view size, Take take) {
-    SQLite::Statement query(database, statement);
+auto rows_of(Statements& statements, const char* statement, std::string_view size, Take take) {
+    Lent lent(statements, statement);
+    auto& query = *lent;
     query.bind(1, std::string(size));
     std::vector<decltype(take(query))> result;
     while (query.executeStep())
@@ -148,7 +150,7 @@ auto rows_of(SQLite::Database& database, const char* statement, std::string_view
 } // namespace
 
 std::vector<trade::Head> Reference::heads(std::string_view size) const {
-    return rows_of(*database_, k_heads, size, head_at);
+    return rows_of(*statements_, k_heads, size, head_at);
 }
 
 std::vector<trade::Head> Reference::every_head() const {
@@ -161,25 +163,25 @@ std::vector<trade::Head> Reference::every_head() const {
 }
 
 std::vector<trade::Clearance> Reference::clearances(std::string_view size) const {
-    return rows_of(*database_, k_clearances, size, [](SQLite::Statement& row) {
+    return rows_of(*statements_, k_clearances, size, [](SQLite::Statement& row) {
         return trade::Clearance{text_at(row, 0), hole_at(row, 1), hole_at(row, 3), hole_at(row, 5),
                                 origin_at(row, 7)};
     });
 }
 
 std::vector<trade::Counterbore> Reference::counterbores(std::string_view size) const {
-    return rows_of(*database_, k_counterbores, size, counterbore_at);
+    return rows_of(*statements_, k_counterbores, size, counterbore_at);
 }
 
 std::vector<trade::Washer> Reference::washers(std::string_view size) const {
-    return rows_of(*database_, k_washers, size, [](SQLite::Statement& row) {
+    return rows_of(*statements_, k_washers, size, [](SQLite::Statement& row) {
         return trade::Washer{text_at(row, 0), length_at(row, 1), length_at(row, 2),
                              maybe_length_at(row, 3), origin_at(row, 4)};
     });
 }
 
 std::vector<trade::TapDrill> Reference::tap_drills(std::string_view size) const {
-    return rows_of(*database_, k_tap_drills, size, [](SQLite::Statement& row) {
+    return rows_of(*statements_, k_tap_drills, size, [](SQLite::Statement& row) {
         return trade::TapDrill{text_at(row, 0), text_at(row, 1), length_at(row, 2),
                                origin_at(row, 3), text_at(row, 6)};
     });

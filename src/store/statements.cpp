@@ -23,4 +23,8 @@ void Statements::give_back(std::unique_ptr<SQLite::Statement> statement) noexcep
         place->second = std::move(statement);
 }
 
+Lent::~Lent() {
+    from_.give_back(std::move(statement_));
+}
+
 } // namespace store

@@ -34,4 +34,19 @@ class Statements {
     std::map<std::string, std::unique_ptr<SQLite::Statement>> idle_; // empty: lent
 };
 
+// One lent statement, given back at the end.
+class Lent {
+  public:
+    Lent(Statements& from, const std::string& sql) : from_(from), statement_(from.take(sql)) {}
+    ~Lent();
+    Lent(const Lent&) = delete;
+    Lent& operator=(const Lent&) = delete;
+
+    SQLite::Statement& operator*() { return *statement_; }
+
+  private:
+    Statements& from_;
+    std::unique_ptr<SQLite::Statement> statement_;
+};
+
 } // namespace store

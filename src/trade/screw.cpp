@@ -201,12 +201,20 @@ Screw listed_screw(const Head& head, const Tables& tables) {
     return screw_with({{head.size, {}, {}}, head.form, {head.series}}, {head}, tables);
 }
 
+ScrewFinder::ScrewFinder(const Tables& tables, std::vector<OwnScrew> own)
+    : tables_(tables), own_(std::move(own)), words_(std::make_unique<ScrewWords>(tables)) {}
+
+ScrewFinder::~ScrewFinder() = default;
+
+Screw ScrewFinder::find(std::string_view text, std::string_view series) const {
+    if (const auto* found = find_own(text, own_, *words_))
+        return own_screw(*found, series, *words_, tables_);
+    return screw_in_tables(text, series, *words_, tables_);
+}
+
 Screw resolve_screw(std::string_view text, std::string_view series, const Tables& tables,
                     const std::vector<OwnScrew>& own) {
-    const ScrewWords words(tables);
-    if (const auto* found = find_own(text, own, words))
-        return own_screw(*found, series, words, tables);
-    return screw_in_tables(text, series, words, tables);
+    return ScrewFinder(tables, own).find(text, series);
 }
 
 } // namespace trade

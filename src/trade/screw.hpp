@@ -5,6 +5,7 @@
 // that the rules need.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -64,6 +65,27 @@ struct Screw {
     std::optional<TapDrill> tap;
     std::vector<Counterbore> counterbores; // of the series that answers
     Origin origin;                         // of the head that answers
+};
+
+class ScrewWords;
+
+// The tables and the shop's own screws, for one SCREW text after another: what the tables say names
+// a screw is read once.
+class ScrewFinder {
+  public:
+    // `tables` must outlive this.
+    ScrewFinder(const Tables& tables, std::vector<OwnScrew> own);
+    ~ScrewFinder();
+    ScrewFinder(const ScrewFinder&) = delete;
+    ScrewFinder& operator=(const ScrewFinder&) = delete;
+
+    // As resolve_screw.
+    [[nodiscard]] Screw find(std::string_view text, std::string_view series) const;
+
+  private:
+    const Tables& tables_;
+    std::vector<OwnScrew> own_;
+    std::unique_ptr<ScrewWords> words_;
 };
 
 // The screw that `text` names. `series`, if not empty, overrides the one in the text. An own screw

@@ -24,9 +24,9 @@ struct Questions {
 
 Questions questions_of(const match::Shop& shop, Context& context) {
     Questions questions;
-    const auto own = context.own_screws();
+    const HouseReader reader(shop.practice, context);
     for (const auto& row : store::house(context.catalogue())) {
-        questions.list.push_back(house_question(row, own, shop.practice, context));
+        questions.list.push_back(reader.question(row));
         questions.names.house.push_back(row.screw + (row.hole.empty() ? "" : ", hole " + row.hole));
     }
     const auto listed = match::with_holes(match::listed_questions(context.tables(), shop.practice),

@@ -37,7 +37,8 @@ error::ExitCode add(const Options& options, Context& context) {
         {"screw", options.screw}, {"hole", options.hole}, {"note", options.note}};
     record::refuse_options(
         record::read_cells(house, record::house_columns(), cells, measures.reading()));
-    const trade::Screw screw = transfer::house_screw(house, context.tables(), context.own_screws());
+    const trade::Screw screw =
+        trade::resolve_screw(house.screw, "", context.tables(), context.own_screws());
     transfer::check_house_hole(house, screw, context.tables(), measures.reading());
     store::Change change(file, context.settings().words);
     store::put_house(change, house);

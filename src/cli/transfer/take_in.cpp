@@ -136,11 +136,6 @@ std::size_t take_in_screws(const Rows& rows, Destination& to) {
     return count;
 }
 
-trade::Screw house_screw(const store::HouseScrew& house, const trade::Tables& tables,
-                         const std::vector<trade::OwnScrew>& own) {
-    return trade::resolve_screw(house.screw, "", tables, own);
-}
-
 void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
                       const trade::Tables& tables, const record::Reading& reading) {
     if (!house.hole.empty())
@@ -149,7 +144,7 @@ void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
 }
 
 std::size_t take_in_house(const Rows& rows, Destination& to, const trade::Tables& tables) {
-    const auto own = store::own_screws(to.file);
+    const trade::ScrewFinder finder(tables, store::own_screws(to.file));
     std::set<std::pair<std::string, std::string>> seen;
     std::size_t count = 0;
     const auto take = [&](std::size_t row, const store::HouseScrew& house) {
@@ -159,7 +154,7 @@ std::size_t take_in_house(const Rows& rows, Destination& to, const trade::Tables
             return;
         }
         trade::Screw screw;
-        if (done(row, "screw", house.screw, to, [&] { screw = house_screw(house, tables, own); }) &&
+        if (done(row, "screw", house.screw, to, [&] { screw = finder.find(house.screw, ""); }) &&
             done(row, "hole", house.hole, to,
                  [&] { check_house_hole(house, screw, tables, to.reading); }) &&
             done(row, "screw", house.screw, to, [&] { store::put_house(to.change, house); })) {

@@ -44,9 +44,6 @@ std::vector<std::int64_t> take_in_pilots(const Rows& rows, Destination& to);
 std::size_t take_in_screws(const Rows& rows, Destination& to);
 std::size_t take_in_house(const Rows& rows, Destination& to, const trade::Tables& tables);
 
-// Throws error::BadData or error::NoSuchRecord for a screw that no table has.
-[[nodiscard]] trade::Screw house_screw(const store::HouseScrew& house, const trade::Tables& tables,
-                                       const std::vector<trade::OwnScrew>& own);
 // Throws error::BadData for a hole that is none.
 void check_house_hole(const store::HouseScrew& house, const trade::Screw& screw,
                       const trade::Tables& tables, const record::Reading& reading);
