@@ -1,9 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// Things with pilot shanks, each for a hole, in the order of the shanks, to find those that slip in
-// a bore that the teeth reach over: which for certain, and which perhaps. A thing is a number of
-// the caller's.
+// Pilots in the order of their shanks, to find those that slip in a bore: which for certain, and
+// which perhaps. A pilot is a number of the caller's.
 #pragma once
 
 #include <algorithm>
@@ -18,7 +17,7 @@ namespace match {
 class ByShank {
   public:
     // Shanks of unknown size may slip in any bore.
-    void add(std::uint32_t thing, const trade::Limits& shank, length::Length widest_hole);
+    void add(std::uint32_t pilot, const trade::Limits& shank);
     // After the last.
     void put_in_order();
 
@@ -29,11 +28,11 @@ class ByShank {
         if (!bore)
             return false;
         const auto most = ((*bore).lo - practice.slip_least).nm();
-        const auto first = first_at_least(least_, ((*bore).hi - practice.slip_most).nm());
-        if (first == least_.size() || least_most_on_[first] > most)
-            return false;
-        for (auto i = first; i < least_.size() && least_[i] <= most; ++i)
-            if (most_[i] <= most && (*bore).lo.nm() <= hole_[i] && does(things_[i]))
+        const auto first = std::lower_bound(
+            shanks_.begin(), shanks_.end(), ((*bore).hi - practice.slip_most).nm(),
+            [](const Shank& shank, std::int64_t size) { return shank.least < size; });
+        for (auto it = first; it != shanks_.end() && it->least <= most; ++it)
+            if (it->most <= most && does(it->pilot))
                 return true;
         return false;
     }
@@ -44,29 +43,28 @@ class ByShank {
         if (std::any_of(unknown_.begin(), unknown_.end(), does))
             return true;
         if (!bore)
-            return std::any_of(things_.begin(), things_.end(), does);
+            return std::any_of(shanks_.begin(), shanks_.end(),
+                               [&](const Shank& shank) { return does(shank.pilot); });
         const auto least = ((*bore).lo - practice.slip_most).nm();
         const auto most = ((*bore).hi - practice.slip_least).nm();
-        for (auto i = first_at_least(most_most_to_, least); i < least_.size() && least_[i] <= most;
-             ++i)
-            if (most_[i] >= least && (*bore).lo.nm() <= hole_[i] && does(things_[i]))
+        const auto first = std::lower_bound(
+            shanks_.begin(), shanks_.end(), least,
+            [](const Shank& shank, std::int64_t size) { return shank.most_to_here < size; });
+        for (auto it = first; it != shanks_.end() && it->least <= most; ++it)
+            if (it->most >= least && does(it->pilot))
                 return true;
         return false;
     }
 
   private:
-    static std::size_t first_at_least(const std::vector<std::int32_t>& ascending,
-                                      std::int64_t size) {
-        return static_cast<std::size_t>(std::lower_bound(ascending.begin(), ascending.end(), size) -
-                                        ascending.begin());
-    }
+    struct Shank {
+        std::int32_t least; // nm
+        std::int32_t most;
+        std::int32_t most_to_here; // the greatest `most` up to this one
+        std::uint32_t pilot;
+    };
 
-    std::vector<std::uint32_t> things_;
-    std::vector<std::int32_t> least_;         // size of the shank, nm, ascending
-    std::vector<std::int32_t> most_;          // of each
-    std::vector<std::int32_t> hole_;          // the widest that each can have
-    std::vector<std::int32_t> least_most_on_; // the least most_ from here on
-    std::vector<std::int32_t> most_most_to_;  // the greatest most_ up to here
+    std::vector<Shank> shanks_; // by `least`
     std::vector<std::uint32_t> unknown_;
 };
 

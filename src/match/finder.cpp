@@ -4,7 +4,7 @@
 #include "match/finder.hpp"
 
 #include <algorithm>
-#include <set>
+#include <vector>
 
 #include "match/rules.hpp"
 
@@ -23,26 +23,31 @@ AnswerKind next(AnswerKind kind) {
     return static_cast<AnswerKind>(static_cast<int>(kind) + 1);
 }
 
-std::size_t mixed(std::size_t hash, const trade::Limits& limits) {
-    constexpr std::size_t k_odd = 0x9E3779B97F4A7C15ULL;
-    const std::int64_t ends =
-        limits ? ((*limits).lo.nm() << 32) ^ (*limits).hi.nm() : std::int64_t{-1};
-    return (hash ^ static_cast<std::size_t>(ends)) * k_odd ^ (hash >> 29);
-}
-
 Triple without_pilot(const trade::BodyFacts& body) {
     return {&body, nullptr, nullptr, {}};
 }
 
-} // namespace
-
-std::size_t SeatingHash::operator()(const Seating& seating) const {
-    auto hash = static_cast<std::size_t>(seating.at_best);
-    for (const auto& limits : {seating.cut_dia, seating.bore, seating.bore_depth, seating.set_screw,
-                               seating.set_screw_at})
-        hash = mixed(hash, limits);
-    return hash;
+OrderKey key_of(AnswerKind kind) {
+    OrderKey key{};
+    key.kind = kind;
+    return key;
 }
+
+// What is as it is in the key of every alike body; where it falls short another hole may come
+// first, and a pilot that falls short by less.
+OrderKey least_of(const OrderKey& key, bool takes_pilot) {
+    OrderKey least = key_of(key.kind);
+    if (key.kind == AnswerKind::closest && !takes_pilot)
+        least.shortfall = key.shortfall;
+    if (key.kind == AnswerKind::closest)
+        return least;
+    least.seat = key.seat;
+    least.published = key.published;
+    least.closeness = key.closeness;
+    return least;
+}
+
+} // namespace
 
 trade::Detail detail_for(const Question& question) {
     return question.machine || question.thick || question.blind ? trade::Detail::all
@@ -61,6 +66,13 @@ class Finder::Search {
     }
     [[nodiscard]] std::optional<AnswerKind> kind_with(const Runner& runner) const {
         return weigh(job_, with(runner)).kind;
+    }
+    [[nodiscard]] bool would_do(const Runner& runner) const {
+        const auto kind = kind_with(runner);
+        return kind && *kind <= AnswerKind::measure_first;
+    }
+    [[nodiscard]] bool is_tried(const Runner& runner) const {
+        return how_tried(tried_, runners_.pilot(runner).number).has_value();
     }
     // The pilots tried in it and found in it.
     template <typename See>
@@ -86,26 +98,51 @@ class Finder::Search {
         }
         return std::nullopt;
     }
-    // The best that comes to `kind`; absent where it would not come before `bound`. A closest falls
-    // short by `least` or more.
+    // The best that comes to `kind`; may be absent where it would not come before `bound`. A
+    // closest falls short by `least` or more.
     [[nodiscard]] std::optional<Ranked> best(AnswerKind kind, const Shortfall& least,
                                              const OrderKey* bound) const {
-        const auto size = size_rank(job_, body_);
         std::optional<Ranked> best;
         each_own([&](const Runner& runner) { keep_better(runner, kind, best); });
-        runners_.in_order([&](const Runner& runner, OrderKey key) {
-            key.kind = kind;
-            key.shortfall = std::max(key.shortfall, least);
-            key.size = size;
-            if ((best && !(key < best->key)) || (bound && !(key < *bound)))
-                return false;
+        auto most = most_rank(kind, least, bound);
+        const auto keep_most = [&] {
+            if (best && !(least < best->key.shortfall))
+                most = std::min(most, rank_of(best->key));
+        };
+        keep_most();
+        if (most < runners_.least_rank(kind, body_.bore))
+            return best;
+        runners_.each_that_slips(body_.bore, [&](const Runner& runner) {
+            if (runner.at_best > kind || runner.rank > most ||
+                (best && best->key.shortfall < runners_.shortfall(runner)))
+                return;
             keep_better(runner, kind, best);
-            return true;
+            keep_most();
         });
         return best;
     }
+    // Whether any comes to `kind`.
+    [[nodiscard]] bool any(AnswerKind kind) const {
+        bool found = false;
+        const auto look = [&](const Runner& runner) {
+            found = found || (judge_slip(job_, with(runner)).verdict != Verdict::fail &&
+                              kind_with(runner) == kind);
+        };
+        each_own(look);
+        if (!found)
+            runners_.each_that_slips(body_.bore, look);
+        return found;
+    }
 
   private:
+    // What comes after this rank does not come before `bound`.
+    [[nodiscard]] Rank most_rank(AnswerKind kind, const Shortfall& least,
+                                 const OrderKey* bound) const {
+        if (!bound || kind < bound->kind || least < bound->shortfall)
+            return k_last_rank;
+        const int size = size_rank(job_, body_);
+        return size < bound->size ? k_last_rank : size > bound->size ? 0 : rank_of(*bound);
+    }
     void keep_better(const Runner& runner, AnswerKind kind, std::optional<Ranked>& best) const {
         const auto triple = with(runner);
         if (judge_slip(job_, triple).verdict == Verdict::fail)
@@ -136,18 +173,59 @@ Finder::Finder(const Job& job, const trade::Rack& rack, const Trials& trials,
 }
 
 std::optional<Outcome> Finder::outcome_of(const trade::BodyFacts& body) const {
-    const auto alone = weigh(job_, without_pilot(body));
-    if (!alone.kind)
+    if (is_misfit(body))
+        return judged_without_hole(body);
+    auto same = alike(job_, body, {runners_.most_clearance(), runners_.longest_shank()});
+    if (!same)
         return std::nullopt;
-    const bool fails = alone.kind == AnswerKind::closest;
-    if (!fails)
+    if (trade::may_take_pilot(body) && Search(*this, runners_, body).has_own())
+        same->body.number = body.number; // like no other
+    const auto [place, is_new] = known_.try_emplace(same->body);
+    if (is_new)
+        place->second = judged(same->body);
+    auto outcome = place->second;
+    if (!outcome)
+        return std::nullopt;
+    if (same->fails)
+        outcome->least.shortfall = same->shortfall;
+    if (outcome->by != Outcome::By::misfit)
+        return outcome;
+    same->body.cut_dia = body.cut_dia; // a misfit may need more over the head than any runner
+    const auto [near, not_yet] = near_.try_emplace(same->body);
+    if (not_yet)
+        near->second = a_misfit_comes_near(same->body);
+    return near->second ? outcome : std::nullopt;
+}
+
+// Whether the body's own pilot runs in none of the holes that it may choose among.
+bool Finder::is_misfit(const trade::BodyFacts& body) const {
+    if (job_.question->hole.kind != HoleKind::chosen || !trade::taken_as_integral(body))
+        return false;
+    const auto runs = [&](const CandidateHole& hole) { return hole.running.takes(body.pilot_dia); };
+    return !windows_.running_pilot.takes(body.pilot_dia) ||
+           std::none_of(job_.holes.begin(), job_.holes.end(), runs);
+}
+
+std::optional<Outcome> Finder::judged_without_hole(const trade::BodyFacts& body) const {
+    const auto weighed = weigh(job_, without_pilot(body));
+    if (!weighed.kind)
+        return std::nullopt;
+    Outcome outcome{Outcome::By::itself, key_of(*weighed.kind)};
+    outcome.least.shortfall = weighed.shortfall;
+    return outcome;
+}
+
+std::optional<Outcome> Finder::judged(const trade::BodyFacts& body) const {
+    const auto alone = weigh(job_, without_pilot(body));
+    const bool fits = alone.kind != AnswerKind::closest;
+    const bool takes_pilot = trade::may_take_pilot(body);
+    if (takes_pilot && fits)
         if (const auto kind = with_a_runner(body, at_best(alone)))
-            return Outcome{*kind, true, {}};
-    const auto least = fails ? alone.shortfall : Shortfall{};
+            return Outcome{Outcome::By::runner, key_of(*kind)};
     if (const auto pilotless = over_holes(job_, without_pilot(body)))
-        return Outcome{pilotless->kind(), false, least};
-    if (!fails && a_misfit_comes_near(body))
-        return Outcome{AnswerKind::closest, false, least};
+        return Outcome{Outcome::By::itself, least_of(pilotless->key, takes_pilot)};
+    if (takes_pilot && fits && misfits())
+        return Outcome{Outcome::By::misfit, key_of(AnswerKind::closest)};
     return std::nullopt;
 }
 
@@ -166,7 +244,7 @@ std::optional<AnswerKind> Finder::with_a_runner(const trade::BodyFacts& body,
     });
     if (best == at_best)
         return best;
-    const auto other = with_any_runner(search, body, at_best);
+    const auto other = search.least_kind(at_best);
     return best && other ? std::min(*best, *other) : best ? best : other;
 }
 
@@ -179,54 +257,47 @@ std::optional<AnswerKind> Finder::by_teeth(const trade::BodyFacts& body) const {
     return (*body.bore).hi > widest_surely_ ? AnswerKind::measure_first : AnswerKind::ready;
 }
 
-// Alike bodies are put to the runners once, unless some pilot was tried or found in them.
-std::optional<AnswerKind> Finder::with_any_runner(const Search& search,
-                                                  const trade::BodyFacts& body,
-                                                  AnswerKind at_best) const {
-    if (search.has_own())
-        return search.least_kind(at_best);
-    Seating seating{body.cut_dia,      body.bore,      body.bore_depth, body.set_screw,
-                    body.set_screw_at, body.retention, at_best};
-    if (job_.head && body.cut_dia &&
-        (*body.cut_dia).lo - job_.head->hi >= runners_.most_clearance())
-        seating.cut_dia = {};
-    const auto [place, is_new] = known_.try_emplace(seating);
-    if (is_new)
-        place->second = search.least_kind(at_best);
-    return place->second;
-}
-
 // Where every hole fails the body, a pilot that runs in none of them is judged without.
 bool Finder::a_misfit_comes_near(const trade::BodyFacts& body) const {
-    const auto* misfits = this->misfits();
-    if (!misfits)
-        return false;
-    const Search search(*this, *misfits, body);
+    const Search search(*this, *misfits(), body);
     const auto is_near = [&](const Runner& runner) {
         return search.kind_with(runner) == AnswerKind::closest;
     };
     bool found = false;
     search.each_own([&](const Runner& runner) { found = found || is_near(runner); });
-    return found || misfits->any_at(AnswerKind::measure_first, body, is_near);
+    return found || misfits()->any_at(AnswerKind::measure_first, body, is_near);
 }
 
 std::optional<Ranked> Finder::best_of(const trade::BodyFacts& body, const Outcome& outcome,
                                       const OrderKey* bound) const {
-    if (outcome.by_pilot)
-        return Search(*this, runners_, body).best(outcome.kind, {}, bound);
-    if (outcome.kind == AnswerKind::closest)
-        if (const auto best = best_closest(body, outcome.least))
+    if (outcome.by == Outcome::By::runner)
+        return Search(*this, runners_, body).best(outcome.kind(), {}, bound);
+    if (outcome.kind() == AnswerKind::closest && trade::may_take_pilot(body))
+        if (const auto best = best_closest(body, outcome.least.shortfall, bound);
+            best || (bound && comes_near_with_a_pilot(body)))
             return best;
     return over_holes(job_, without_pilot(body));
 }
 
-std::optional<Ranked> Finder::best_closest(const trade::BodyFacts& body,
-                                           const Shortfall& least) const {
-    auto best = Search(*this, runners_, body).best(AnswerKind::closest, least, nullptr);
-    if (alone(job_, body) == AnswerKind::closest || !misfits())
-        return best; // a misfit would be a second failure
-    const auto misfit = Search(*this, *misfits(), body).best(AnswerKind::closest, {}, nullptr);
+std::optional<Ranked> Finder::best_closest(const trade::BodyFacts& body, const Shortfall& least,
+                                           const OrderKey* bound) const {
+    auto best = Search(*this, runners_, body).best(AnswerKind::closest, least, bound);
+    const auto* misfits = misfits_for(body);
+    if (!misfits)
+        return best;
+    const auto misfit = Search(*this, *misfits, body).best(AnswerKind::closest, {}, bound);
     return misfit && (!best || misfit->key < best->key) ? misfit : best;
+}
+
+bool Finder::comes_near_with_a_pilot(const trade::BodyFacts& body) const {
+    const auto* misfits = misfits_for(body);
+    return Search(*this, runners_, body).any(AnswerKind::closest) ||
+           (misfits && Search(*this, *misfits, body).any(AnswerKind::closest));
+}
+
+// In a body that falls short by itself a misfit would be a second failure.
+const Runners* Finder::misfits_for(const trade::BodyFacts& body) const {
+    return alone(job_, body) == AnswerKind::closest ? nullptr : misfits();
 }
 
 // Only a pilot that may choose its hole can go without.
@@ -238,21 +309,30 @@ const Runners* Finder::misfits() const {
     return &*misfits_;
 }
 
+// Its head does not fail with any pilot.
+bool Finder::clears_with_any(const trade::BodyFacts& body) const {
+    return !job_.head || !body.cut_dia ||
+           (*body.cut_dia).hi - job_.head->lo >= runners_.most_clearance();
+}
+
 int Finder::pilots_that_do(const trade::BodyFacts& body) const {
     const Search search(*this, runners_, body);
-    std::set<std::int64_t> pilots;
+    std::vector<std::int32_t> pilots;
     const auto count = [&](const Runner& runner) {
-        const auto number = runners_.pilot(runner).number;
-        if (pilots.count(number) > 0)
-            return false;
-        const auto kind = search.kind_with(runner);
-        if (kind && *kind <= AnswerKind::measure_first)
-            pilots.insert(number);
-        return false;
+        if (search.would_do(runner))
+            pilots.push_back(runners_.pilot(runner).number);
     };
     search.each_own(count);
-    (void)runners_.any_at(AnswerKind::measure_first, body, count);
-    return static_cast<int>(pilots.size());
+    const bool all_do = clears_with_any(body);
+    (void)runners_.any_at(AnswerKind::measure_first, body, [&](const Runner& runner) {
+        if (all_do && !search.is_tried(runner))
+            pilots.push_back(runners_.pilot(runner).number);
+        else
+            count(runner);
+        return false;
+    });
+    std::sort(pilots.begin(), pilots.end());
+    return static_cast<int>(std::unique(pilots.begin(), pilots.end()) - pilots.begin());
 }
 
 } // namespace match

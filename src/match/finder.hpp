@@ -1,14 +1,15 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// What a body that may take a pilot comes to, among all the pilots that come into question: first
-// the kind of its answer, which is enough to count it; the best pilot only of those that may be
-// shown. As best_of over every pilot, without trying each.
+// What a body comes to, with its own pilot or among all that come into question: first the kind of
+// its answer, which is enough to count it; the best pilot and hole only of those that may be shown.
+// As best_of over every pilot, without trying each.
 #pragma once
 
 #include <optional>
 #include <unordered_map>
 
+#include "match/alike.hpp"
 #include "match/best.hpp"
 #include "match/runners.hpp"
 #include "match/trials.hpp"
@@ -16,26 +17,11 @@
 namespace match {
 
 struct Outcome {
-    AnswerKind kind;
-    bool by_pilot;   // by one that can run; else without one, or closest
-    Shortfall least; // of a closest: it falls short by this or more
-};
+    enum class By { runner, itself, misfit }; // without a pilot, or closest with any: itself
+    By by;
+    OrderKey least; // what its key can be at the least, but for size, condition and number
 
-// What decides, trials aside, how well any pilot will do in a body; many bodies are alike in it.
-struct Seating {
-    trade::Limits cut_dia; // unknown also where it clears the head with the smallest pilot
-    trade::Limits bore;
-    trade::Limits bore_depth;
-    trade::Limits set_screw;
-    trade::Limits set_screw_at;
-    std::optional<trade::Retention> retention;
-    AnswerKind at_best{}; // by the body alone
-
-    bool operator==(const Seating&) const = default;
-};
-
-struct SeatingHash {
-    std::size_t operator()(const Seating& seating) const;
+    [[nodiscard]] AnswerKind kind() const { return least.kind; }
 };
 
 class Finder {
@@ -46,7 +32,7 @@ class Finder {
     // Absent: the body is not listed.
     [[nodiscard]] std::optional<Outcome> outcome_of(const trade::BodyFacts& body) const;
 
-    // The best triple of a body that comes to this; may be absent where it would not come before
+    // The best triple of a body that has this outcome; may be absent where it would not come before
     // `bound`.
     [[nodiscard]] std::optional<Ranked>
     best_of(const trade::BodyFacts& body, const Outcome& outcome, const OrderKey* bound) const;
@@ -57,14 +43,19 @@ class Finder {
   private:
     class Search;
 
+    [[nodiscard]] bool clears_with_any(const trade::BodyFacts& body) const;
+
+    [[nodiscard]] bool is_misfit(const trade::BodyFacts& body) const;
+    [[nodiscard]] std::optional<Outcome> judged_without_hole(const trade::BodyFacts& body) const;
+    [[nodiscard]] std::optional<Outcome> judged(const trade::BodyFacts& body) const;
     [[nodiscard]] std::optional<AnswerKind> with_a_runner(const trade::BodyFacts& body,
                                                           AnswerKind at_best) const;
-    [[nodiscard]] std::optional<AnswerKind>
-    with_any_runner(const Search& search, const trade::BodyFacts& body, AnswerKind at_best) const;
     [[nodiscard]] std::optional<AnswerKind> by_teeth(const trade::BodyFacts& body) const;
     [[nodiscard]] bool a_misfit_comes_near(const trade::BodyFacts& body) const;
-    [[nodiscard]] std::optional<Ranked> best_closest(const trade::BodyFacts& body,
-                                                     const Shortfall& least) const;
+    [[nodiscard]] std::optional<Ranked>
+    best_closest(const trade::BodyFacts& body, const Shortfall& least, const OrderKey* bound) const;
+    [[nodiscard]] bool comes_near_with_a_pilot(const trade::BodyFacts& body) const;
+    [[nodiscard]] const Runners* misfits_for(const trade::BodyFacts& body) const;
     [[nodiscard]] const Runners* misfits() const;
 
     const Job& job_;
@@ -76,7 +67,9 @@ class Finder {
     length::Length widest_surely_; // of the holes, at least so wide and at most so wide
     length::Length widest_perhaps_;
     mutable std::optional<Runners> misfits_; // read when first wanted
-    mutable std::unordered_map<Seating, std::optional<AnswerKind>, SeatingHash> known_;
+    // Of alike bodies; whether misfits come near by their cutters as they are.
+    mutable std::unordered_map<trade::BodyFacts, std::optional<Outcome>, AlikeHash> known_;
+    mutable std::unordered_map<trade::BodyFacts, bool, AlikeHash> near_;
 };
 
 // Lengths of pilots and shanks of bodies matter only where the part or the machine is named.

@@ -33,11 +33,17 @@ Published published_as(Length drill, const trade::Screw& screw) {
     return Published::other;
 }
 
+void put_clearances(const trade::Practice& practice, CandidateHole& candidate) {
+    candidate.good = good_for(candidate.twice_mean / 2, practice);
+    candidate.running.sizes = Range{candidate.hole.lo - practice.running_most,
+                                    candidate.hole.hi - practice.running_least};
+}
+
 CandidateHole measured_hole(const Range& hole, const trade::Practice& practice) {
     CandidateHole candidate;
     candidate.hole = hole;
     candidate.twice_mean = hole.lo + hole.hi;
-    candidate.good = good_for(candidate.twice_mean / 2, practice);
+    put_clearances(practice, candidate);
     return candidate;
 }
 
@@ -105,7 +111,7 @@ CandidateHole drilled_hole(const trade::Drill& drill, const trade::Screw& screw,
     candidate.hole = {drill.diameter + oversize.least, drill.diameter + oversize.most};
     candidate.twice_mean = (drill.diameter + oversize.mean) * 2;
     candidate.published = published_as(drill.diameter, screw);
-    candidate.good = good_for(candidate.twice_mean / 2, shop.practice);
+    put_clearances(shop.practice, candidate);
     return candidate;
 }
 

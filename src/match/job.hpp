@@ -10,6 +10,7 @@
 
 #include "match/question.hpp"
 #include "match/size_class.hpp"
+#include "trade/rack.hpp"
 
 namespace match {
 
@@ -22,6 +23,7 @@ struct CandidateHole {
     length::Length twice_mean; // of the hole as it comes out on average
     Published published = Published::other;
     trade::GoodClearance good; // running clearance that is good in it
+    trade::Window running;     // pilots that may run in it
 };
 
 struct Job {

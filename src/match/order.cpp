@@ -90,6 +90,16 @@ OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed)
     return key;
 }
 
+Rank rank_of(int seat, int published, std::int64_t closeness) {
+    constexpr std::int64_t most = UINT32_MAX; // 2 mm off, twice; as good as unknown
+    return static_cast<Rank>(seat) << 40 | static_cast<Rank>(published) << 32 |
+           static_cast<Rank>(std::min(closeness, most));
+}
+
+Rank rank_of(const OrderKey& key) {
+    return rank_of(key.seat, key.published, key.closeness);
+}
+
 bool operator<(const OrderKey& a, const OrderKey& b) {
     if (a.kind != b.kind)
         return a.kind < b.kind;

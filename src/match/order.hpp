@@ -32,6 +32,12 @@ struct OrderKey {
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
 
+// Seat, published hole and closeness in one number, which is ordered as they are.
+using Rank = std::uint64_t;
+inline constexpr Rank k_last_rank = UINT64_MAX;
+[[nodiscard]] Rank rank_of(int seat, int published, std::int64_t closeness);
+[[nodiscard]] Rank rank_of(const OrderKey& key);
+
 // Recommended 0 to large 3; not known 4.
 [[nodiscard]] int size_rank(const Job& job, const trade::BodyFacts& body);
 

@@ -4,8 +4,6 @@
 #include "match/runners.hpp"
 
 #include <algorithm>
-#include <limits>
-#include <numeric>
 #include <tuple>
 
 #include "match/rules.hpp"
@@ -15,9 +13,9 @@ namespace match {
 namespace {
 
 // What the rules that do not look at the body find of a pilot, in a hole or in none.
-Weighed before_any_body(const Job& job, const Triple& triple, const Finding& running) {
+Weighed before_any_body(const Job& job, const Triple& triple) {
     Scale scale(job, triple);
-    scale.add(running);
+    scale.add(judge_running(job, triple));
     if (triple.hole)
         scale.add(judge_drill(job, triple));
     if (triple.hole && !leaves_seat(job, *triple.hole))
@@ -28,11 +26,19 @@ Weighed before_any_body(const Job& job, const Triple& triple, const Finding& run
     return scale.weighed();
 }
 
-bool runs_in_any(const Job& job, Triple triple) {
-    return std::any_of(job.holes.begin(), job.holes.end(), [&](const CandidateHole& hole) {
-        triple.hole = &hole;
-        return judge_running(job, triple).verdict != Verdict::fail;
-    });
+Rank rank_in_another(const Triple& triple) {
+    const int published =
+        triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
+    return rank_of(seat_rank(seat_of(triple)), published, closeness_of(triple));
+}
+
+// Pilots that come one after the other are often of one size.
+bool judged_alike(const trade::PilotFacts& a, const trade::PilotFacts& b) {
+    const auto judged = [](const trade::PilotFacts& pilot) {
+        return std::tuple(is_out_of_use(pilot), needs_work(pilot), pilot.home_gone,
+                          pilot.in_body != 0);
+    };
+    return a.pilot_dia == b.pilot_dia && a.pilot_length == b.pilot_length && judged(a) == judged(b);
 }
 
 const trade::BodyFacts k_any_body{};
@@ -46,18 +52,22 @@ Runners::Runners(Which which, const Job& job, const trade::Rack& rack, const Win
                    [&](const trade::PilotFacts& pilot) { add(which, pilot); });
     first_.push_back(static_cast<std::uint32_t>(all_.size()));
     index();
-    put_in_order();
 }
 
 void Runners::add(Which which, const trade::PilotFacts& pilot) {
     const auto first = all_.size();
-    const Triple alone{&k_any_body, &pilot, nullptr, {}};
+    if (!pilots_.empty() && judged_alike(pilots_.back(), pilot))
+        return add_as_last(pilot);
+    const auto runs = [&](const CandidateHole& hole) {
+        return hole.running.takes(pilot.pilot_dia);
+    };
     if (which == Which::misfits) {
-        if (!runs_in_any(job_, alone))
-            add_with(alone, Runner::k_no_hole);
+        if (std::none_of(job_.holes.begin(), job_.holes.end(), runs))
+            add_with({&k_any_body, &pilot, nullptr, {}}, Runner::k_no_hole);
     } else {
         for (std::uint16_t hole = 0; hole < job_.holes.size(); ++hole)
-            add_with({&k_any_body, &pilot, &job_.holes[hole], {}}, hole);
+            if (runs(job_.holes[hole]))
+                add_with({&k_any_body, &pilot, &job_.holes[hole], {}}, hole);
     }
     if (all_.size() == first)
         return;
@@ -65,26 +75,27 @@ void Runners::add(Which which, const trade::PilotFacts& pilot) {
     pilots_.push_back(pilot);
 }
 
+void Runners::add_as_last(const trade::PilotFacts& pilot) {
+    const auto first = all_.size();
+    for (auto at = first_.back(); at < first; ++at) {
+        all_.push_back(all_[at]);
+        all_.back().pilot = static_cast<std::uint32_t>(pilots_.size());
+        if (!shortfalls_.empty())
+            shortfalls_.push_back(shortfalls_[at]);
+    }
+    first_.push_back(static_cast<std::uint32_t>(first));
+    pilots_.push_back(pilot);
+}
+
 void Runners::add_with(const Triple& triple, std::uint16_t hole) {
-    const auto running = judge_running(job_, triple);
-    if (triple.hole && running.verdict == Verdict::fail)
-        return;
-    const auto weighed = before_any_body(job_, triple, running);
+    const auto weighed = before_any_body(job_, triple);
     if (!weighed.kind)
         return;
     most_clearance_ = std::max(most_clearance_, clearance_needed(job_, triple));
-    Runner runner;
-    runner.pilot = static_cast<std::uint32_t>(pilots_.size());
-    runner.hole = hole;
-    runner.at_best = *weighed.kind;
-    runner.seat = static_cast<std::uint8_t>(seat_rank(seat_of(triple)));
-    runner.published = static_cast<std::uint8_t>(
-        triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published);
-    runner.closeness = static_cast<std::int32_t>(
-        std::min<std::int64_t>(closeness_of(triple), std::numeric_limits<std::int32_t>::max()));
+    const auto place = static_cast<std::uint32_t>(pilots_.size());
+    all_.push_back({rank_in_another(triple), place, hole, *weighed.kind});
     if (!triple.hole)
         shortfalls_.push_back(weighed.shortfall);
-    all_.push_back(runner);
 }
 
 Runners::Flat Runners::flat_of(const trade::PilotFacts& pilot) {
@@ -114,75 +125,52 @@ std::span<const Runners::Flat> Runners::flats_that_hold(AnswerKind kind,
 
 void Runners::index() {
     for (std::uint32_t i = 0; i < pilots_.size(); ++i) {
-        by_number_.emplace_back(pilots_[i].number, i);
-        if (pilots_[i].in_body != 0)
-            by_home_.emplace(pilots_[i].in_body, i);
-        index_pilot(i);
+        const auto& pilot = pilots_[i];
+        by_number_.emplace_back(pilot.number, i);
+        if (pilot.in_body != 0)
+            by_home_.emplace_back(pilot.in_body, i);
+        by_shank_.add(i, pilot.shank_dia);
+        if (pilot.shank_length)
+            longest_shank_ = std::max(longest_shank_, (*pilot.shank_length).lo);
+        const auto runners = of_pilot(i);
+        const auto is_ready = [](const Runner& runner) {
+            return runner.at_best == AnswerKind::ready;
+        };
+        if (flat_of(pilot) == Flat::measured &&
+            std::any_of(runners.begin(), runners.end(), is_ready))
+            ready_flats_.add(pilot);
     }
     std::sort(by_number_.begin(), by_number_.end());
-}
-
-void Runners::index_pilot(std::uint32_t pilot) {
-    const auto& facts = pilots_[pilot];
-    const auto flat = static_cast<std::size_t>(flat_of(facts));
-    const auto width = [this](std::uint32_t at) {
-        return all_[at].hole == Runner::k_no_hole ? length::Length()
-                                                  : job_.holes[all_[at].hole].hole.lo;
-    };
-    // Without a hole there are no teeth to judge.
-    const auto widest_hole = [this](std::uint32_t at) {
-        return all_[at].hole == Runner::k_no_hole ? length::millimetres(2000)
-                                                  : job_.holes[all_[at].hole].hole.hi;
-    };
-    const auto add_widest = [&](AnswerKind kind, ByShank& list) {
-        std::optional<std::uint32_t> widest;
-        for (auto at = first_[pilot]; at < first_[pilot + 1]; ++at) {
-            const bool misfit = all_[at].hole == Runner::k_no_hole;
-            const bool good = all_[at].at_best <= kind;
-            if ((good || (misfit && kind == AnswerKind::measure_first)) &&
-                (!widest || width(at) > width(*widest)))
-                widest = at;
-        }
-        if (widest)
-            list.add(*widest, facts.shank_dia, widest_hole(*widest));
-        return widest.has_value();
-    };
-    if (add_widest(AnswerKind::ready, ready_[flat]) && flat_of(facts) == Flat::measured)
-        ready_flats_.add(facts);
-    add_widest(AnswerKind::after_work, after_work_[flat]);
-    add_widest(AnswerKind::measure_first, usable_);
-}
-
-OrderKey Runners::least_key(std::uint32_t at) const {
-    const auto& runner = all_[at];
-    OrderKey key{};
-    if (!shortfalls_.empty())
-        key.shortfall = shortfalls_[at];
-    key.seat = runner.seat;
-    key.published = runner.published;
-    key.closeness = runner.closeness;
-    return key;
-}
-
-void Runners::put_in_order() {
-    usable_.put_in_order();
+    std::sort(by_home_.begin(), by_home_.end());
+    by_shank_.put_in_order();
     ready_flats_.put_in_order();
-    for (std::size_t flat = 0; flat < k_flats; ++flat) {
-        after_work_[flat].put_in_order();
-        ready_[flat].put_in_order();
+}
+
+const Runner* Runners::widest_at(AnswerKind kind, std::uint32_t pilot,
+                                 const trade::BodyFacts& body) const {
+    const Runner* widest = nullptr;
+    for (const auto& runner : of_pilot(pilot)) {
+        const auto* hole = hole_of(runner);
+        if (!hole) // a misfit, the only one of its pilot
+            return kind == AnswerKind::measure_first ? &runner : nullptr;
+        if (runner.at_best <= kind && (!widest || hole->hole.lo > hole_of(*widest)->hole.lo))
+            widest = &runner;
     }
-    in_order_.resize(all_.size());
-    std::iota(in_order_.begin(), in_order_.end(), 0U);
-    std::sort(in_order_.begin(), in_order_.end(), [this](std::uint32_t a, std::uint32_t b) {
-        if (!shortfalls_.empty() && shortfalls_[a] < shortfalls_[b])
-            return true;
-        if (!shortfalls_.empty() && shortfalls_[b] < shortfalls_[a])
-            return false;
-        const auto key = [this](std::uint32_t at) {
-            return std::tuple(all_[at].seat, all_[at].published, all_[at].closeness, at);
-        };
-        return key(a) < key(b);
-    });
+    const bool missed = widest && body.bore && (*body.bore).lo > hole_of(*widest)->hole.hi;
+    return missed ? nullptr : widest;
+}
+
+Rank Runners::least_rank(AnswerKind kind, const trade::Limits& bore) const {
+    const auto ends = bore ? *bore : length::Range{};
+    const auto [place, is_new] =
+        least_ranks_.try_emplace({kind, ends.lo.nm(), ends.hi.nm()}, k_last_rank);
+    auto& least = place->second;
+    if (is_new)
+        each_that_slips(bore, [&](const Runner& runner) {
+            if (runner.at_best <= kind)
+                least = std::min(least, runner.rank);
+        });
+    return least;
 }
 
 } // namespace match

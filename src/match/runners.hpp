@@ -8,8 +8,11 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <map>
+#include <optional>
 #include <span>
-#include <unordered_map>
+#include <tuple>
+#include <utility>
 #include <vector>
 
 #include "match/by_shank.hpp"
@@ -22,12 +25,10 @@ namespace match {
 struct Runner {
     static constexpr std::uint16_t k_no_hole = UINT16_MAX;
 
-    std::uint32_t pilot = 0;    // its place
-    std::int32_t closeness = 0; // unknown: the most
-    std::uint16_t hole = 0;     // of the job
-    AnswerKind at_best{};       // in a body that has everything
-    std::uint8_t seat = 0;      // in a body that it is not in
-    std::uint8_t published = 0;
+    Rank rank = 0;           // in a body that it is not in
+    std::uint32_t pilot = 0; // its place
+    std::uint16_t hole = 0;  // of the job
+    AnswerKind at_best{};    // in a body that has everything
 };
 
 class Runners {
@@ -45,69 +46,87 @@ class Runners {
     }
     [[nodiscard]] Triple in(const trade::BodyFacts& body, const Runner& runner,
                             std::optional<trade::Tried> tried) const {
-        const bool none = runner.hole == Runner::k_no_hole;
-        return {&body, &pilot(runner), none ? nullptr : &job_.holes[runner.hole], tried};
+        return {&body, &pilot(runner), hole_of(runner), tried};
     }
 
     // What the head may need at most over it, with any of them.
     [[nodiscard]] length::Length most_clearance() const { return most_clearance_; }
 
-    // Shows all, each with the least key, but for the size and number of the body, that it can give
-    // one; by these keys, until told that no more are wanted.
-    template <typename Go>
-    void in_order(const Go& go) const {
-        for (const auto at : in_order_)
-            if (!go(all_[at], least_key(at)))
-                return;
+    // Shows those whose shank may slip in the bore, by what is measured.
+    template <typename See>
+    void each_that_slips(const trade::Limits& bore, const See& see) const {
+        (void)by_shank_.any_perhaps(bore, practice(), [&](std::uint32_t pilot) {
+            for (const auto& runner : of_pilot(pilot))
+                see(runner);
+            return false;
+        });
     }
+    // The shank that may be the longest.
+    [[nodiscard]] length::Length longest_shank() const { return longest_shank_; }
+    // The least rank of those that come to `kind` at best and whose shank may slip in the bore.
+    [[nodiscard]] Rank least_rank(AnswerKind kind, const trade::Limits& bore) const;
+    // Of a misfit: by how much no hole takes it; else 0.
+    [[nodiscard]] Shortfall shortfall(const Runner& runner) const {
+        return shortfalls_.empty() ? Shortfall{}
+                                   : shortfalls_[static_cast<std::size_t>(&runner - all_.data())];
+    }
+
     // Shows those of one pilot, by its number.
     template <typename See>
     void each_of(std::int64_t pilot, const See& see) const {
-        const auto found = std::lower_bound(
-            by_number_.begin(), by_number_.end(), pilot,
-            [](const auto& one, std::int64_t wanted) { return one.first < wanted; });
-        if (found != by_number_.end() && found->first == pilot)
-            each_at(found->second, see);
+        each_under(by_number_, static_cast<std::int32_t>(pilot), see);
     }
     // Shows those of the pilots that are in a body.
     template <typename See>
     void each_in_body(std::int32_t body, const See& see) const {
-        const auto [first, last] = by_home_.equal_range(body);
-        for (auto it = first; it != last; ++it)
-            each_at(it->second, see);
+        each_under(by_home_, body, see);
     }
 
     // Whether any will do, of those that may come to `kind` (`ready` to `measure_first`) in the
-    // body by what is known of flats and shanks. What is tried in it or found in it is not
-    // regarded.
+    // body by what is known of flats and shanks; of each pilot the one in the widest hole, which
+    // fails in no body where another would do. What is tried in it or found in it is not regarded.
     template <typename Does>
     bool any_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
-        const auto does_at = [&](std::uint32_t at) { return does(all_[at]); };
+        const auto does_of = [&](std::uint32_t pilot) {
+            const auto* widest = widest_at(kind, pilot, body);
+            return widest && does(*widest);
+        };
         if (kind == AnswerKind::measure_first)
-            return usable_.any_perhaps(body.bore, practice(), does_at);
-        const auto& lists = kind == AnswerKind::ready ? ready_ : after_work_;
+            return by_shank_.any_perhaps(body.bore, practice(), does_of);
         const auto flats = flats_that_hold(kind, body);
-        return std::any_of(flats.begin(), flats.end(), [&](Flat flat) {
-            return lists[static_cast<std::size_t>(flat)].any_surely(body.bore, practice(), does_at);
-        });
+        return !flats.empty() &&
+               by_shank_.any_surely(body.bore, practice(), [&](std::uint32_t pilot) {
+                   const auto flat = flat_of(pilots_[pilot]);
+                   return std::find(flats.begin(), flats.end(), flat) != flats.end() &&
+                          does_of(pilot);
+               });
     }
 
   private:
     // What is known of the flat on a pilot's shank.
     enum class Flat { none, measured, not_measured };
-    static constexpr std::size_t k_flats = 3;
+    using Index = std::vector<std::pair<std::int32_t, std::uint32_t>>; // a number to pilots
 
+    [[nodiscard]] const CandidateHole* hole_of(const Runner& runner) const {
+        return runner.hole == Runner::k_no_hole ? nullptr : &job_.holes[runner.hole];
+    }
+    [[nodiscard]] std::span<const Runner> of_pilot(std::uint32_t pilot) const {
+        return std::span(all_).subspan(first_[pilot], first_[pilot + 1] - first_[pilot]);
+    }
     template <typename See>
-    void each_at(std::uint32_t pilot, const See& see) const {
-        for (auto i = first_[pilot]; i < first_[pilot + 1]; ++i)
-            see(all_[i]);
+    void each_under(const Index& index, std::int32_t number, const See& see) const {
+        for (auto it = std::lower_bound(index.begin(), index.end(), std::pair(number, 0U));
+             it != index.end() && it->first == number; ++it)
+            for (const auto& runner : of_pilot(it->second))
+                see(runner);
     }
     void add(Which which, const trade::PilotFacts& pilot);
+    void add_as_last(const trade::PilotFacts& pilot);
     void add_with(const Triple& triple, std::uint16_t hole);
     void index();
-    void index_pilot(std::uint32_t pilot);
-    void put_in_order();
-    [[nodiscard]] OrderKey least_key(std::uint32_t at) const;
+    // nullptr where the pilot cannot come to `kind`, or the teeth of the body reach no such hole.
+    [[nodiscard]] const Runner* widest_at(AnswerKind kind, std::uint32_t pilot,
+                                          const trade::BodyFacts& body) const;
     [[nodiscard]] const trade::Practice& practice() const { return job_.shop->practice; }
     [[nodiscard]] static Flat flat_of(const trade::PilotFacts& pilot);
     [[nodiscard]] std::span<const Flat> flats_that_hold(AnswerKind kind,
@@ -115,18 +134,16 @@ class Runners {
 
     const Job& job_;
     length::Length most_clearance_;
+    length::Length longest_shank_;
     std::vector<trade::PilotFacts> pilots_;
-    std::vector<std::uint32_t> first_; // runner of each pilot, and the end
-    std::vector<Runner> all_;          // by pilot, hole
-    std::vector<std::uint32_t> in_order_;
-    std::vector<Shortfall> shortfalls_;                             // of misfits, as `all_`
-    std::vector<std::pair<std::int32_t, std::uint32_t>> by_number_; // pilots
-    std::unordered_multimap<std::int32_t, std::uint32_t> by_home_;
-    // Of each pilot the runner in the widest hole, which fails in no body where another would do.
-    std::array<ByShank, k_flats> ready_;      // those that are ready at best, by flat
-    std::array<ByShank, k_flats> after_work_; // or after work
-    ByShank usable_;                          // all that are in hand
-    Flats ready_flats_;                       // of those that are ready at best
+    std::vector<std::uint32_t> first_;  // runner of each pilot, and the end
+    std::vector<Runner> all_;           // by pilot, hole
+    std::vector<Shortfall> shortfalls_; // of misfits, as `all_`
+    Index by_number_;
+    Index by_home_; // by the number of the body that each is in
+    ByShank by_shank_;
+    mutable std::map<std::tuple<AnswerKind, std::int64_t, std::int64_t>, Rank> least_ranks_;
+    Flats ready_flats_; // of the pilots that are ready at best
 };
 
 } // namespace match

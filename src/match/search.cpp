@@ -49,10 +49,10 @@ class First {
 
 // What the key of a body can be at the least.
 OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& outcome) {
-    OrderKey key{};
-    key.kind = outcome.kind;
-    key.shortfall = outcome.least;
+    OrderKey key = outcome.least;
     key.size = size_rank(job, body);
+    key.condition = condition_rank(body.condition);
+    key.body = body.number;
     return key;
 }
 
@@ -67,17 +67,16 @@ class Searcher {
     Findings search() {
         using trade::PilotKind;
         const auto& cut = windows_.fitting_cut;
-        rack_.by_cutter(PilotKind::integral, cut, detail_,
-                        [&](const trade::BodyFacts& body) { see_whole(body); });
+        const auto see = [this](const trade::BodyFacts& body) { this->see(body); };
+        rack_.by_cutter(PilotKind::integral, cut, detail_, see);
         // A pilot that runs makes up for a cutter that misses.
         rack_.by_pilot(windows_.running_pilot, detail_, [&](const trade::BodyFacts& body) {
             if (!cut.takes(body.cut_dia) && windows_.near_cut.takes(body.cut_dia))
-                see_whole(body);
+                see(body);
         });
-        rack_.by_cutter(PilotKind::none, cut, detail_,
-                        [&](const trade::BodyFacts& body) { see_whole(body); });
+        rack_.by_cutter(PilotKind::none, cut, detail_, see);
         for (const auto kind : {PilotKind::removable, PilotKind::unknown})
-            rack_.by_cutter(kind, cut, detail_, [&](const trade::BodyFacts& body) { see(body); });
+            rack_.by_cutter(kind, cut, detail_, see);
         for (const auto kind : {PilotKind::removable, PilotKind::unknown})
             rack_.by_cutter(kind, windows_.near_cut, detail_, [&](const trade::BodyFacts& body) {
                 if (!cut.takes(body.cut_dia))
@@ -96,32 +95,18 @@ class Searcher {
     }
 
     void see(const trade::BodyFacts& body) {
-        trade::may_take_pilot(body) ? see_seat(body) : see_whole(body);
-    }
-
-    // A body in one piece with its pilot, or without any.
-    void see_whole(const trade::BodyFacts& body) {
-        const auto ranked = over_holes(job_, {&body, nullptr, nullptr, {}});
-        if (!ranked)
-            return;
-        count(ranked->kind());
-        if (shown(ranked->kind()))
-            kept(ranked->kind()).keep(body, *ranked);
-    }
-
-    // A body that may take a pilot.
-    void see_seat(const trade::BodyFacts& body) {
         const auto outcome = finder_.outcome_of(body);
         if (!outcome)
             return;
-        count(outcome->kind);
-        if (!shown(outcome->kind))
+        const auto kind = outcome->kind();
+        count(kind);
+        if (!shown(kind))
             return;
-        const auto* bound = kept(outcome->kind).bound();
-        if (bound && !(least_key(job_, body, *outcome) < *bound))
+        const auto* bound = kept(kind).bound();
+        if (bound && (bound->kind < kind || !(least_key(job_, body, *outcome) < *bound)))
             return;
         if (const auto ranked = finder_.best_of(body, *outcome, bound))
-            kept(outcome->kind).keep(body, *ranked);
+            kept(kind).keep(body, *ranked);
     }
 
     void collect() {

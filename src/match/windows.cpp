@@ -21,11 +21,9 @@ Range widened(const Range& range, std::int64_t thousandths) {
 
 // No pilot runs where there is no hole.
 Range running_sizes(const Job& job) {
-    const auto& practice = job.shop->practice;
     Range sizes{Length::from_nm(1), Length::from_nm(0)};
     for (const auto& candidate : job.holes) {
-        const Range here{candidate.hole.lo - practice.running_most,
-                         candidate.hole.hi - practice.running_least};
+        const Range here = *candidate.running.sizes;
         const bool first = &candidate == &job.holes.front();
         sizes = {first ? here.lo : std::min(sizes.lo, here.lo),
                  first ? here.hi : std::max(sizes.hi, here.hi)};
