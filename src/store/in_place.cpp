@@ -115,8 +115,16 @@ fs::path Place::put(NewFile& file, const std::string& word) const {
     fs::path saved = move_beside(old, target_.string() + word + date_for_a_name());
     if (with_journal)
         fs::rename(journal_of(old.hidden()), journal_of(saved));
-    drop_journal(target_);
-    file.replace(target_);
+    try {
+        drop_journal(target_);
+        file.replace(target_);
+    } catch (...) {
+        // Nothing was done, so nothing is left; but of what SQLite cannot open the journal may be
+        // gone already.
+        if (locked_ && !file.is_in_place())
+            fs::remove(saved, code);
+        throw;
+    }
     return saved;
 }
 

@@ -15,6 +15,7 @@
 #include <system_error>
 
 #include "error/error.hpp"
+#include "store/translate.hpp"
 
 namespace store {
 
@@ -94,7 +95,11 @@ void NewFile::replace(const fs::path& wanted) {
     if (::rename(path_.c_str(), wanted.c_str()) != 0)
         throw_system("the file cannot be named", wanted);
     moved_ = true;
-    sync_folder(folder_of(wanted));
+    try {
+        sync_folder(folder_of(wanted));
+    } catch (const error::InputOutput&) {
+        throw_uncertain(wanted.string());
+    }
 }
 
 } // namespace store

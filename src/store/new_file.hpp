@@ -29,8 +29,10 @@ class NewFile {
     // the disk; its folder is synced. Throws error::InputOutput.
     [[nodiscard]] bool move_to(const std::filesystem::path& wanted);
 
-    // The same, in the place of what has the name.
+    // The same, in the place of what has the name. In its place is also one of which the system
+    // could not say, in the end, that it will stay there.
     void replace(const std::filesystem::path& wanted);
+    [[nodiscard]] bool is_in_place() const { return moved_; }
 
   private:
     std::filesystem::path hidden_;

@@ -11,6 +11,7 @@
 #include "store/kept_table.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
+#include "store/translate.hpp"
 
 namespace store {
 
@@ -47,10 +48,7 @@ void WriteTransaction::commit() {
     } catch (const error::InputOutput& problem) {
         // The journal is gone, so the change is made; but the disk did not confirm that it is gone.
         if (sqlite3_extended_errcode(database_.getHandle()) == SQLITE_IOERR_DIR_FSYNC)
-            throw error::InputOutput(
-                "the change may have been made, the system could not say: " +
-                    database_.getFilename(),
-                "see `counterpart history`, and that the disk is whole and connected");
+            throw_uncertain(database_.getFilename());
         throw;
     }
     committed_ = true;

@@ -79,4 +79,9 @@ void throw_translated(const SQLite::Exception& exception, const std::string& pat
     throw_translated(extended == -1 ? exception.getErrorCode() : extended, exception.what(), path);
 }
 
+void throw_uncertain(const std::string& path) {
+    throw error::InputOutput("the change may have been made, the system could not say: " + path,
+                             "see `counterpart history`, and that the disk is whole and connected");
+}
+
 } // namespace store

@@ -16,4 +16,7 @@ namespace store {
 [[noreturn]] void throw_translated(int extended_code, const std::string& message,
                                    const std::string& path);
 
+// Throws error::InputOutput: the last step of a change, after which it is made, was not confirmed.
+[[noreturn]] void throw_uncertain(const std::string& path);
+
 } // namespace store
