@@ -142,6 +142,10 @@ void Runners::index() {
     }
     std::sort(by_number_.begin(), by_number_.end());
     std::sort(by_home_.begin(), by_home_.end());
+    std::vector<std::int64_t> homes;
+    for (const auto& [body, pilot] : by_home_)
+        homes.push_back(body);
+    homes_ = trade::NumberSet(std::move(homes));
     by_shank_.put_in_order();
     ready_flats_.put_in_order();
 }

@@ -19,6 +19,7 @@
 #include "match/flats.hpp"
 #include "match/order.hpp"
 #include "match/windows.hpp"
+#include "trade/number_set.hpp"
 
 namespace match {
 
@@ -79,7 +80,8 @@ class Runners {
     // Shows those of the pilots that are in a body.
     template <typename See>
     void each_in_body(std::int32_t body, const See& see) const {
-        each_under(by_home_, body, see);
+        if (homes_.may_have(body))
+            each_under(by_home_, body, see);
     }
 
     // Whether any will do, of those that may come to `kind` (`ready` to `measure_first`) in the
@@ -141,6 +143,7 @@ class Runners {
     std::vector<Shortfall> shortfalls_; // of misfits, as `all_`
     Index by_number_;
     Index by_home_; // by the number of the body that each is in
+    trade::NumberSet homes_;
     ByShank by_shank_;
     mutable std::map<std::tuple<AnswerKind, std::int64_t, std::int64_t>, Rank> least_ranks_;
     Flats ready_flats_; // of the pilots that are ready at best

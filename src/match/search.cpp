@@ -76,12 +76,7 @@ class Searcher {
         });
         rack_.by_cutter(PilotKind::none, cut, detail_, see);
         for (const auto kind : {PilotKind::removable, PilotKind::unknown})
-            rack_.by_cutter(kind, cut, detail_, see);
-        for (const auto kind : {PilotKind::removable, PilotKind::unknown})
-            rack_.by_cutter(kind, windows_.near_cut, detail_, [&](const trade::BodyFacts& body) {
-                if (!cut.takes(body.cut_dia))
-                    see(body);
-            });
+            rack_.by_cutter(kind, windows_.near_cut, detail_, see);
         collect();
         return std::move(findings_);
     }

@@ -12,9 +12,15 @@ Trials::Trials(std::vector<trade::Trial> trials) : trials_(std::move(trials)) {
     std::sort(trials_.begin(), trials_.end(), [](const trade::Trial& a, const trade::Trial& b) {
         return std::tie(a.body, a.pilot) < std::tie(b.body, b.pilot);
     });
+    std::vector<std::int64_t> bodies;
+    for (const auto& trial : trials_)
+        bodies.push_back(trial.body);
+    bodies_ = trade::NumberSet(std::move(bodies));
 }
 
 std::span<const trade::Trial> Trials::in_body(std::int64_t body) const {
+    if (!bodies_.may_have(body))
+        return {};
     const auto first = std::lower_bound(
         trials_.begin(), trials_.end(), body,
         [](const trade::Trial& trial, std::int64_t wanted) { return trial.body < wanted; });

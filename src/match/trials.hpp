@@ -8,6 +8,7 @@
 #include <span>
 #include <vector>
 
+#include "trade/number_set.hpp"
 #include "trade/pilot.hpp"
 
 namespace match {
@@ -21,6 +22,7 @@ class Trials {
 
   private:
     std::vector<trade::Trial> trials_; // by body, pilot
+    trade::NumberSet bodies_;          // of the trials
 };
 
 // Of the trials in one body, that of a pilot.

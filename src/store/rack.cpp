@@ -10,7 +10,7 @@
 
 namespace store {
 
-FileRack::FileRack(const File& file) : file_(file) {
+FileRack::FileRack(const File& file) : file_(file), facts_(file) {
     execute(file.database(), "SAVEPOINT rack");
 }
 
@@ -40,23 +40,17 @@ std::optional<trade::Pilot> FileRack::pilot(std::int64_t number) const {
 
 void FileRack::by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,
                          const trade::SeeBody& see) const {
-    read_by_cutter(file_, marked(), kind, window, detail, see);
+    facts_.by_cutter(kind, window, detail, see);
 }
 
 void FileRack::by_pilot(const trade::Window& window, trade::Detail detail,
                         const trade::SeeBody& see) const {
-    read_by_pilot(file_, marked(), window, detail, see);
+    facts_.by_pilot(window, detail, see);
 }
 
 void FileRack::pilots_in(const trade::Window& window, trade::Detail detail,
                          const trade::SeePilot& see) const {
-    read_pilots(file_, marked(), window, detail, see);
-}
-
-const Marked& FileRack::marked() const {
-    if (!marked_)
-        marked_ = read_marked(file_);
-    return *marked_;
+    facts_.pilots_in(window, detail, see);
 }
 
 } // namespace store

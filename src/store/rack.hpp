@@ -31,10 +31,8 @@ class FileRack : public trade::Rack {
                    const trade::SeePilot& see) const override;
 
   private:
-    [[nodiscard]] const Marked& marked() const;
-
     const File& file_;
-    mutable std::optional<Marked> marked_; // read when first wanted
+    mutable FactsReader facts_;
 };
 
 } // namespace store

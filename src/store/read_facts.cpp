@@ -90,16 +90,12 @@ constexpr auto k_pilot_columns =
     "flat_length_hi";
 constexpr auto k_pilot_details = ", pilot_length_lo, pilot_length_hi";
 
-std::vector<std::int64_t> numbers(SQLite::Database& database, const char* sql) {
+trade::NumberSet numbers(SQLite::Database& database, const char* sql) {
     std::vector<std::int64_t> all;
     Scan scan(database, sql);
     while (scan.step())
         all.push_back(scan.integer(0));
-    return all;
-}
-
-bool is_among(const std::vector<std::int64_t>& numbers, std::int64_t number) {
-    return std::binary_search(numbers.begin(), numbers.end(), number);
+    return trade::NumberSet(std::move(all));
 }
 
 template <class Word>
@@ -125,7 +121,26 @@ class SetScrews {
     Limits major_;
 };
 
-class BodyReader {
+// `place` is that of the first of k_body_details.
+void add_details(const Scan& row, int place, BodyFacts& facts) {
+    facts.pilot_length = row.limits(place);
+    facts.shank_dia = row.limits(place + 2);
+    facts.shank = trade::Shank(row.text(place + 4));
+}
+
+std::string with(const char* columns, const char* details, Detail detail) {
+    return std::string(columns) + (detail == Detail::all ? details : "");
+}
+
+} // namespace
+
+struct FactsReader::Parts {
+    const char* narrow;
+    const char* unknown;
+    const char* wide;
+};
+
+class FactsReader::BodyReader {
   public:
     BodyReader(const Marked& marked, PilotKind kind) : marked_(marked), kind_(kind) {}
 
@@ -136,8 +151,8 @@ class BodyReader {
         facts.kind = word_of<trade::BodyKind>(row.text(1));
         facts.pilot_kind = kind_;
         facts.condition = maybe_word<trade::Condition>(row, 2);
-        facts.gone = !row.is_null(3) || is_among(marked_.lent, facts.number);
-        facts.work_listed = is_among(marked_.with_work, facts.number);
+        facts.gone = !row.is_null(3) || marked_.lent.has(facts.number);
+        facts.work_listed = marked_.with_work.has(facts.number);
         facts.cut_dia = row.limits(4);
         facts.pilot_dia = row.limits(6);
         facts.reach = row.limits(8);
@@ -159,22 +174,78 @@ class BodyReader {
     SetScrews set_screws_;
 };
 
-// `place` is that of the first of k_body_details.
-void add_details(const Scan& row, int place, BodyFacts& facts) {
-    facts.pilot_length = row.limits(place);
-    facts.shank_dia = row.limits(place + 2);
-    facts.shank = trade::Shank(row.text(place + 4));
+const FactsReader::Marked& FactsReader::marked() {
+    if (!marked_) {
+        auto& database = file_.database();
+        marked_ = {numbers(database, k_with_work), numbers(database, k_lent),
+                   numbers(database, k_retired_bodies)};
+    }
+    return *marked_;
 }
 
-PilotFacts read_pilot(const Scan& row, const Marked& marked, Detail detail) {
+// A statement is out of the way while it is in use, and forgotten if something fails.
+template <class SeeRow>
+void FactsReader::each_row(const Parts& parts, const std::string& columns, const Window& window,
+                           std::optional<PilotKind> kind, const SeeRow& see) {
+    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max() / 2;
+    for (const char* part : {parts.narrow, parts.unknown, parts.wide}) {
+        const auto sql = fmt::format(fmt::runtime(part), columns);
+        auto kept = scans_.extract(sql);
+        Scan scan = kept ? std::move(kept.mapped()) : Scan(file_.database(), sql);
+        if (kind)
+            scan.put(3, trade::to_text(*kind));
+        if (part != parts.unknown)
+            scan.put(1, window.sizes ? window.sizes->lo.nm() : -most)
+                .put(2, window.sizes ? window.sizes->hi.nm() : most);
+        while (scan.step())
+            see(scan);
+        scan.reset();
+        scans_.emplace(sql, std::move(scan));
+    }
+}
+
+void FactsReader::by_cutter(PilotKind kind, const Window& window, Detail detail,
+                            const trade::SeeBody& see) {
+    BodyReader reader(marked(), kind);
+    const bool integral = kind == PilotKind::integral;
+    each_row({k_cutter_narrow, k_cutter_unknown, k_cutter_wide},
+             with(integral ? k_integral_columns : k_body_columns, k_body_details, detail), window,
+             kind, [&](const Scan& row) {
+                 auto facts = integral ? reader.integral(row) : reader.any(row);
+                 if (detail == Detail::all)
+                     add_details(row, integral ? 10 : 18, facts);
+                 see(facts);
+             });
+}
+
+void FactsReader::by_pilot(const Window& window, Detail detail, const trade::SeeBody& see) {
+    BodyReader reader(marked(), PilotKind::integral);
+    each_row({k_integral_narrow, k_integral_unknown, k_integral_wide},
+             with(k_integral_columns, k_body_details, detail), window, PilotKind::integral,
+             [&](const Scan& row) {
+                 auto facts = reader.integral(row);
+                 if (detail == Detail::all)
+                     add_details(row, 10, facts);
+                 see(facts);
+             });
+}
+
+void FactsReader::pilots_in(const Window& window, Detail detail, const trade::SeePilot& see) {
+    (void)marked();
+    each_row({k_pilot_narrow, k_pilot_unknown, k_pilot_wide},
+             with(k_pilot_columns, k_pilot_details, detail), window, std::nullopt,
+             [&](const Scan& row) { see(pilot(row, detail)); });
+}
+
+PilotFacts FactsReader::pilot(const Scan& row, Detail detail) {
     PilotFacts facts;
     facts.number = static_cast<std::int32_t>(row.integer(0));
     facts.condition = maybe_word<trade::Condition>(row, 1);
-    facts.gone = !row.is_null(2) || is_among(marked.lent, facts.number);
+    facts.gone = !row.is_null(2) || marked_->lent.has(facts.number);
     facts.in_body = static_cast<std::int32_t>(row.integer(3)); // 0 where there is none
-    facts.home_gone = facts.in_body != 0 && (is_among(marked.lent, facts.in_body) ||
-                                             is_among(marked.retired_bodies, facts.in_body));
-    facts.work_listed = is_among(marked.with_work, facts.number);
+    facts.home_gone = facts.in_body != 0 && (marked_->lent.has(facts.in_body) ||
+                                             marked_->retired_bodies.has(facts.in_body));
+    facts.work_listed = marked_->with_work.has(facts.number);
     if (!row.is_null(4))
         facts.has_flat = row.integer(4) != 0;
     facts.pilot_dia = row.limits(5);
@@ -185,71 +256,6 @@ PilotFacts read_pilot(const Scan& row, const Marked& marked, Detail detail) {
     if (detail == Detail::all)
         facts.pilot_length = row.limits(15);
     return facts;
-}
-
-struct Parts {
-    const char* narrow;
-    const char* unknown;
-    const char* wide;
-};
-
-template <class SeeRow>
-void each_row(const File& file, const Parts& parts, const std::string& columns,
-              const Window& window, std::optional<PilotKind> kind, const SeeRow& see) {
-    constexpr std::int64_t most = std::numeric_limits<std::int64_t>::max() / 2;
-    for (const char* part : {parts.narrow, parts.unknown, parts.wide}) {
-        Scan scan(file.database(), fmt::format(fmt::runtime(part), columns));
-        if (kind)
-            scan.put(3, trade::to_text(*kind));
-        if (part != parts.unknown)
-            scan.put(1, window.sizes ? window.sizes->lo.nm() : -most)
-                .put(2, window.sizes ? window.sizes->hi.nm() : most);
-        while (scan.step())
-            see(scan);
-    }
-}
-
-std::string with(const char* columns, const char* details, Detail detail) {
-    return std::string(columns) + (detail == Detail::all ? details : "");
-}
-
-} // namespace
-
-Marked read_marked(const File& file) {
-    return {numbers(file.database(), k_with_work), numbers(file.database(), k_lent),
-            numbers(file.database(), k_retired_bodies)};
-}
-
-void read_by_cutter(const File& file, const Marked& marked, PilotKind kind, const Window& window,
-                    Detail detail, const trade::SeeBody& see) {
-    BodyReader reader(marked, kind);
-    each_row(file, {k_cutter_narrow, k_cutter_unknown, k_cutter_wide},
-             with(k_body_columns, k_body_details, detail), window, kind, [&](const Scan& row) {
-                 auto facts = reader.any(row);
-                 if (detail == Detail::all)
-                     add_details(row, 18, facts);
-                 see(facts);
-             });
-}
-
-void read_by_pilot(const File& file, const Marked& marked, const Window& window, Detail detail,
-                   const trade::SeeBody& see) {
-    BodyReader reader(marked, PilotKind::integral);
-    each_row(file, {k_integral_narrow, k_integral_unknown, k_integral_wide},
-             with(k_integral_columns, k_body_details, detail), window, PilotKind::integral,
-             [&](const Scan& row) {
-                 auto facts = reader.integral(row);
-                 if (detail == Detail::all)
-                     add_details(row, 10, facts);
-                 see(facts);
-             });
-}
-
-void read_pilots(const File& file, const Marked& marked, const Window& window, Detail detail,
-                 const trade::SeePilot& see) {
-    each_row(file, {k_pilot_narrow, k_pilot_unknown, k_pilot_wide},
-             with(k_pilot_columns, k_pilot_details, detail), window, std::nullopt,
-             [&](const Scan& row) { see(read_pilot(row, marked, detail)); });
 }
 
 } // namespace store

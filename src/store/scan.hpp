@@ -27,7 +27,8 @@ class Scan {
     Scan& put(int place, std::int64_t value);
     Scan& put(int place, std::string_view text);
 
-    bool step(); // to the next row; false after the last
+    bool step();                                      // to the next row; false after the last
+    void reset() { sqlite3_reset(statement_.get()); } // to be run again
 
     // Columns by place, from 0.
     [[nodiscard]] bool is_null(int place) const {
@@ -44,8 +45,9 @@ class Scan {
     }
     // Two columns, the low end and the high end.
     [[nodiscard]] trade::Limits limits(int place) const {
-        return is_null(place) ? trade::Limits()
-                              : trade::Limits::of_nm(integer(place), integer(place + 1));
+        const auto high = integer(place + 1); // 0 also where there is none
+        return high == 0 && is_null(place + 1) ? trade::Limits()
+                                               : trade::Limits::of_nm(integer(place), high);
     }
 
   private:

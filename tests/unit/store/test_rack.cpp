@@ -57,7 +57,9 @@ trade::BodyFacts of_integral(trade::BodyFacts body) {
 std::vector<trade::BodyFacts> cutters(const trade::Rack& rack, PilotKind kind,
                                       const Window& window) {
     std::vector<trade::BodyFacts> seen;
-    rack.by_cutter(kind, window, Detail::all, [&](const auto& body) { seen.push_back(body); });
+    rack.by_cutter(kind, window, Detail::all, [&](const auto& body) {
+        seen.push_back(kind == PilotKind::integral ? of_integral(body) : body);
+    });
     return by_number(seen);
 }
 
