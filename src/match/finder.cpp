@@ -62,7 +62,7 @@ class Finder::Search {
           tried_(finder.trials_.in_body(body.number)) {}
 
     [[nodiscard]] Triple with(const Runner& runner) const {
-        return runners_.in(body_, runner, how_tried(tried_, runners_.pilot(runner).number));
+        return runners_.in(body_, runner, how_tried(tried_, runners_.pilot(runner).number), job_);
     }
     [[nodiscard]] std::optional<AnswerKind> kind_with(const Runner& runner) const {
         return weigh(job_, with(runner)).kind;
@@ -161,11 +161,10 @@ class Finder::Search {
     std::span<const trade::Trial> tried_;
 };
 
-Finder::Finder(const Job& job, const trade::Rack& rack, const Trials& trials,
-               const Windows& windows)
-    : job_(job), rack_(rack), trials_(trials), windows_(windows),
+Finder::Finder(const Job& job, const Windows& windows, KeptRunners& kept)
+    : job_(job), trials_(kept.trials()), windows_(windows), kept_(kept),
       detail_(detail_for(*job.question)),
-      runners_(Runners::Which::running, job, rack, windows, detail_) {
+      running_(kept.of(Runners::Which::running, job, windows, detail_)), runners_(*running_) {
     for (const auto& candidate : job.holes) {
         widest_surely_ = std::max(widest_surely_, candidate.hole.lo);
         widest_perhaps_ = std::max(widest_perhaps_, candidate.hole.hi);
@@ -305,8 +304,8 @@ const Runners* Finder::misfits() const {
     if (job_.question->hole.kind != HoleKind::chosen)
         return nullptr;
     if (!misfits_)
-        misfits_.emplace(Runners::Which::misfits, job_, rack_, windows_, detail_);
-    return &*misfits_;
+        misfits_ = kept_.of(Runners::Which::misfits, job_, windows_, detail_);
+    return misfits_.get();
 }
 
 // Its head does not fail with any pilot.

@@ -11,7 +11,7 @@
 
 #include "match/alike.hpp"
 #include "match/best.hpp"
-#include "match/runners.hpp"
+#include "match/kept_runners.hpp"
 #include "match/trials.hpp"
 
 namespace match {
@@ -27,7 +27,7 @@ struct Outcome {
 class Finder {
   public:
     // All must outlive this.
-    Finder(const Job& job, const trade::Rack& rack, const Trials& trials, const Windows& windows);
+    Finder(const Job& job, const Windows& windows, KeptRunners& kept);
 
     // Absent: the body is not listed.
     [[nodiscard]] std::optional<Outcome> outcome_of(const trade::BodyFacts& body) const;
@@ -59,14 +59,15 @@ class Finder {
     [[nodiscard]] const Runners* misfits() const;
 
     const Job& job_;
-    const trade::Rack& rack_;
     const Trials& trials_;
     const Windows& windows_;
+    KeptRunners& kept_;
     trade::Detail detail_;
-    Runners runners_;
+    std::shared_ptr<const Runners> running_;
+    const Runners& runners_;
     length::Length widest_surely_; // of the holes, at least so wide and at most so wide
     length::Length widest_perhaps_;
-    mutable std::optional<Runners> misfits_; // read when first wanted
+    mutable std::shared_ptr<const Runners> misfits_; // when first wanted
     // Of alike bodies; whether misfits come near by their cutters as they are.
     mutable std::unordered_map<trade::BodyFacts, std::optional<Outcome>, AlikeHash> known_;
     mutable std::unordered_map<trade::BodyFacts, bool, AlikeHash> near_;

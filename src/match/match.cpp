@@ -35,12 +35,11 @@ struct ReadRecords {
 } // namespace
 
 Matcher::Matcher(const trade::Rack& rack, const Shop& shop, length::Unit unit)
-    : rack_(rack), shop_(shop), unit_(unit), trials_(rack.trials()) {}
+    : rack_(rack), shop_(shop), unit_(unit), trials_(rack.trials()), kept_(rack, trials_) {}
 
 Findings Matcher::find(const Job& job, std::size_t most) const {
     const auto& set = job.question->set;
-    return set.empty() ? search(job, rack_, trials_, most)
-                       : search(job, Shelf(rack_, set), trials_, most);
+    return set.empty() ? search(job, kept_, most) : search(job, Shelf(rack_, set), trials_, most);
 }
 
 Answer Matcher::answer_of(const Job& job, const Found& found) const {

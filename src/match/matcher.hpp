@@ -6,6 +6,7 @@
 
 #include <functional>
 
+#include "match/kept_runners.hpp"
 #include "match/search.hpp"
 
 namespace match {
@@ -14,6 +15,8 @@ class Matcher {
   public:
     // Both must outlive this. Reasons are in `unit`.
     Matcher(const trade::Rack& rack, const Shop& shop, length::Unit unit);
+    Matcher(const Matcher&) = delete; // what it keeps points at its trials
+    Matcher& operator=(const Matcher&) = delete;
 
     // As match().
     [[nodiscard]] Report match(const Question& question, std::size_t most) const;
@@ -30,6 +33,7 @@ class Matcher {
     const Shop& shop_;
     length::Unit unit_;
     Trials trials_;
+    mutable KeptRunners kept_;
 };
 
 } // namespace match

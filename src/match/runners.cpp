@@ -43,15 +43,38 @@ bool judged_alike(const trade::PilotFacts& a, const trade::PilotFacts& b) {
 
 const trade::BodyFacts k_any_body{};
 
+bool asks_the_same_of_pilots(const Job& a, const Job& b) {
+    const auto asked = [](const Job& job) {
+        const auto& question = *job.question;
+        const bool in_part = question.thick || question.blind;
+        return std::tuple(job.shop, question.hole.kind, question.hole.tapped,
+                          question.screw.screw_dia, question.thick, question.blind,
+                          in_part ? job.depth : std::nullopt);
+    };
+    const auto same_hole = [&](const CandidateHole& one, const CandidateHole& other) {
+        const auto made = [](const CandidateHole& hole) {
+            return std::tuple(hole.hole, hole.twice_mean, hole.published);
+        };
+        return made(one) == made(other) && leaves_seat(a, one) == leaves_seat(b, other);
+    };
+    return asked(a) == asked(b) &&
+           std::equal(a.holes.begin(), a.holes.end(), b.holes.begin(), b.holes.end(), same_hole);
+}
+
 } // namespace
 
-Runners::Runners(Which which, const Job& job, const trade::Rack& rack, const Windows& windows,
-                 trade::Detail detail)
-    : job_(job) {
+Runners::Runners(Which which, const Job& job, const trade::Rack& rack, const Trials& trials,
+                 const Windows& windows, trade::Detail detail)
+    : which_(which), detail_(detail), question_(*job.question), job_(job) {
+    job_.question = &question_;
     rack.pilots_in(which == Which::running ? windows.running_pilot : windows.near_pilot, detail,
                    [&](const trade::PilotFacts& pilot) { add(which, pilot); });
     first_.push_back(static_cast<std::uint32_t>(all_.size()));
-    index();
+    index(trials);
+}
+
+bool Runners::serve(Which which, const Job& job, trade::Detail detail) const {
+    return which == which_ && detail == detail_ && asks_the_same_of_pilots(job, job_);
 }
 
 void Runners::add(Which which, const trade::PilotFacts& pilot) {
@@ -123,10 +146,11 @@ std::span<const Runners::Flat> Runners::flats_that_hold(AnswerKind kind,
     return all.first(located ? 2 : 1);
 }
 
-void Runners::index() {
+void Runners::index(const Trials& trials) {
     for (std::uint32_t i = 0; i < pilots_.size(); ++i) {
         const auto& pilot = pilots_[i];
-        by_number_.emplace_back(pilot.number, i);
+        if (trials.may_have_pilot(pilot.number))
+            tried_.emplace_back(pilot.number, i);
         if (pilot.in_body != 0)
             by_home_.emplace_back(pilot.in_body, i);
         by_shank_.add(i, pilot.shank_dia);
@@ -140,7 +164,7 @@ void Runners::index() {
             std::any_of(runners.begin(), runners.end(), is_ready))
             ready_flats_.add(pilot);
     }
-    std::sort(by_number_.begin(), by_number_.end());
+    std::sort(tried_.begin(), tried_.end());
     std::sort(by_home_.begin(), by_home_.end());
     std::vector<std::int64_t> homes;
     for (const auto& [body, pilot] : by_home_)
@@ -154,13 +178,13 @@ const Runner* Runners::widest_at(AnswerKind kind, std::uint32_t pilot,
                                  const trade::BodyFacts& body) const {
     const Runner* widest = nullptr;
     for (const auto& runner : of_pilot(pilot)) {
-        const auto* hole = hole_of(runner);
+        const auto* hole = hole_of(runner, job_);
         if (!hole) // a misfit, the only one of its pilot
             return kind == AnswerKind::measure_first ? &runner : nullptr;
-        if (runner.at_best <= kind && (!widest || hole->hole.lo > hole_of(*widest)->hole.lo))
+        if (runner.at_best <= kind && (!widest || hole->hole.lo > hole_of(*widest, job_)->hole.lo))
             widest = &runner;
     }
-    const bool missed = widest && body.bore && (*body.bore).lo > hole_of(*widest)->hole.hi;
+    const bool missed = widest && body.bore && (*body.bore).lo > hole_of(*widest, job_)->hole.hi;
     return missed ? nullptr : widest;
 }
 

@@ -18,6 +18,7 @@
 #include "match/by_shank.hpp"
 #include "match/flats.hpp"
 #include "match/order.hpp"
+#include "match/trials.hpp"
 #include "match/windows.hpp"
 #include "trade/number_set.hpp"
 
@@ -38,16 +39,22 @@ class Runners {
     // near.
     enum class Which { running, misfits };
 
-    // `job` must outlive this.
-    Runners(Which which, const Job& job, const trade::Rack& rack, const Windows& windows,
-            trade::Detail detail);
+    // The job's shop must outlive this.
+    Runners(Which which, const Job& job, const trade::Rack& rack, const Trials& trials,
+            const Windows& windows, trade::Detail detail);
+    Runners(const Runners&) = delete; // the job points at the question
+    Runners& operator=(const Runners&) = delete;
+
+    // Whether those of another job are the same.
+    [[nodiscard]] bool serve(Which which, const Job& job, trade::Detail detail) const;
 
     [[nodiscard]] const trade::PilotFacts& pilot(const Runner& runner) const {
         return pilots_[runner.pilot];
     }
+    // With the hole of a job that these serve.
     [[nodiscard]] Triple in(const trade::BodyFacts& body, const Runner& runner,
-                            std::optional<trade::Tried> tried) const {
-        return {&body, &pilot(runner), hole_of(runner), tried};
+                            std::optional<trade::Tried> tried, const Job& job) const {
+        return {&body, &pilot(runner), hole_of(runner, job), tried};
     }
 
     // What the head may need at most over it, with any of them.
@@ -72,10 +79,10 @@ class Runners {
                                    : shortfalls_[static_cast<std::size_t>(&runner - all_.data())];
     }
 
-    // Shows those of one pilot, by its number.
+    // Shows those of one pilot that is tried, by its number.
     template <typename See>
     void each_of(std::int64_t pilot, const See& see) const {
-        each_under(by_number_, static_cast<std::int32_t>(pilot), see);
+        each_under(tried_, static_cast<std::int32_t>(pilot), see);
     }
     // Shows those of the pilots that are in a body.
     template <typename See>
@@ -109,8 +116,8 @@ class Runners {
     enum class Flat { none, measured, not_measured };
     using Index = std::vector<std::pair<std::int32_t, std::uint32_t>>; // a number to pilots
 
-    [[nodiscard]] const CandidateHole* hole_of(const Runner& runner) const {
-        return runner.hole == Runner::k_no_hole ? nullptr : &job_.holes[runner.hole];
+    [[nodiscard]] static const CandidateHole* hole_of(const Runner& runner, const Job& job) {
+        return runner.hole == Runner::k_no_hole ? nullptr : &job.holes[runner.hole];
     }
     [[nodiscard]] std::span<const Runner> of_pilot(std::uint32_t pilot) const {
         return std::span(all_).subspan(first_[pilot], first_[pilot + 1] - first_[pilot]);
@@ -125,7 +132,7 @@ class Runners {
     void add(Which which, const trade::PilotFacts& pilot);
     void add_as_last(const trade::PilotFacts& pilot);
     void add_with(const Triple& triple, std::uint16_t hole);
-    void index();
+    void index(const Trials& trials);
     // nullptr where the pilot cannot come to `kind`, or the teeth of the body reach no such hole.
     [[nodiscard]] const Runner* widest_at(AnswerKind kind, std::uint32_t pilot,
                                           const trade::BodyFacts& body) const;
@@ -134,15 +141,18 @@ class Runners {
     [[nodiscard]] std::span<const Flat> flats_that_hold(AnswerKind kind,
                                                         const trade::BodyFacts& body) const;
 
-    const Job& job_;
+    Which which_;
+    trade::Detail detail_;
+    Question question_;
+    Job job_;
     length::Length most_clearance_;
     length::Length longest_shank_;
     std::vector<trade::PilotFacts> pilots_;
     std::vector<std::uint32_t> first_;  // runner of each pilot, and the end
     std::vector<Runner> all_;           // by pilot, hole
     std::vector<Shortfall> shortfalls_; // of misfits, as `all_`
-    Index by_number_;
-    Index by_home_; // by the number of the body that each is in
+    Index tried_;                       // by number
+    Index by_home_;                     // by the number of the body that each is in
     trade::NumberSet homes_;
     ByShank by_shank_;
     mutable std::map<std::tuple<AnswerKind, std::int64_t, std::int64_t>, Rank> least_ranks_;

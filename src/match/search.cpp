@@ -58,10 +58,10 @@ OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& 
 
 class Searcher {
   public:
-    Searcher(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most)
-        : job_(job), rack_(rack), windows_(windows_of(job)), detail_(detail_for(*job.question)),
-          finder_(job, rack, trials, windows_), first_(most), closest_(k_most_closest),
-          most_(most) {}
+    Searcher(const Job& job, KeptRunners& kept, std::size_t most)
+        : job_(job), rack_(kept.rack()), windows_(windows_of(job)),
+          detail_(detail_for(*job.question)), finder_(job, windows_, kept), first_(most),
+          closest_(k_most_closest), most_(most) {}
 
     // The likeliest first, so that the others are soon known to come after the last that is shown.
     Findings search() {
@@ -136,9 +136,14 @@ void Found::settle() {
     triple.pilot = pilot ? &*pilot : nullptr;
 }
 
-Findings search(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most) {
+Findings search(const Job& job, KeptRunners& kept, std::size_t most) {
     const auto all = std::numeric_limits<std::size_t>::max();
-    return Searcher(job, rack, trials, most == 0 ? all : most).search();
+    return Searcher(job, kept, most == 0 ? all : most).search();
+}
+
+Findings search(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most) {
+    KeptRunners none(rack, trials);
+    return search(job, none, most);
 }
 
 } // namespace match

@@ -29,7 +29,11 @@ struct Findings {
     std::array<std::int64_t, k_answer_kinds> counts{}; // bodies by answer
 };
 
+class KeptRunners;
+
 // `most` 0: all.
+[[nodiscard]] Findings search(const Job& job, KeptRunners& kept, std::size_t most);
+// For one question.
 [[nodiscard]] Findings search(const Job& job, const trade::Rack& rack, const Trials& trials,
                               std::size_t most);
 

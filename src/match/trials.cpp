@@ -13,9 +13,13 @@ Trials::Trials(std::vector<trade::Trial> trials) : trials_(std::move(trials)) {
         return std::tie(a.body, a.pilot) < std::tie(b.body, b.pilot);
     });
     std::vector<std::int64_t> bodies;
-    for (const auto& trial : trials_)
+    std::vector<std::int64_t> pilots;
+    for (const auto& trial : trials_) {
         bodies.push_back(trial.body);
+        pilots.push_back(trial.pilot);
+    }
     bodies_ = trade::NumberSet(std::move(bodies));
+    pilots_ = trade::NumberSet(std::move(pilots));
 }
 
 std::span<const trade::Trial> Trials::in_body(std::int64_t body) const {

@@ -20,9 +20,13 @@ class Trials {
     // By pilot.
     [[nodiscard]] std::span<const trade::Trial> in_body(std::int64_t body) const;
 
+    // False: the pilot was tried in none.
+    [[nodiscard]] bool may_have_pilot(std::int64_t pilot) const { return pilots_.may_have(pilot); }
+
   private:
     std::vector<trade::Trial> trials_; // by body, pilot
     trade::NumberSet bodies_;          // of the trials
+    trade::NumberSet pilots_;
 };
 
 // Of the trials in one body, that of a pilot.

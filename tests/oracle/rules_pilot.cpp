@@ -96,7 +96,10 @@ Judged guided(const Context& context, const Range& thick, const Nose& nose) {
         return unknown();
     }
     const std::int64_t part = context.shop.practice.guidance_share;
-    const Range need = {nose.dia->lo * part / 1000, nose.dia->hi * part / 1000};
+    const auto needed = [part](Length dia) { // whole nanometres: the next above
+        return Length::from_nm((dia.nm() * part + 999) / 1000);
+    };
+    const Range need = {needed(nose.dia->lo), needed(nose.dia->hi)};
     const auto enough = [&](const Range& in_hole) {
         return judged(at_least(in_hole - need, Length()), share(need.lo - in_hole.hi, need.lo));
     };
