@@ -8,7 +8,7 @@
 
 namespace match {
 
-void ByShank::add(std::uint32_t pilot, const trade::Limits& shank) {
+void ByShank::add(const Shanked& pilot, const trade::Limits& shank) {
     if (!shank) {
         unknown_.push_back(pilot);
         return;
@@ -20,7 +20,7 @@ void ByShank::add(std::uint32_t pilot, const trade::Limits& shank) {
 
 void ByShank::put_in_order() {
     std::sort(shanks_.begin(), shanks_.end(), [](const Shank& a, const Shank& b) {
-        return std::tie(a.least, a.pilot) < std::tie(b.least, b.pilot);
+        return std::tie(a.least, a.what.pilot) < std::tie(b.least, b.what.pilot);
     });
     auto most = std::numeric_limits<std::int32_t>::min();
     for (auto& shank : shanks_)

@@ -2,10 +2,11 @@
 // SPDX-License-Identifier: MIT
 
 // Pilots in the order of their shanks, to find those that slip in a bore: which for certain, and
-// which perhaps. A pilot is a number of the caller's.
+// which perhaps. What is first asked of each stands beside its shank, since most are passed over.
 #pragma once
 
 #include <algorithm>
+#include <array>
 #include <cstdint>
 #include <vector>
 
@@ -14,10 +15,21 @@
 
 namespace match {
 
+// What is known of the flat on a pilot's shank.
+enum class Flat : std::uint8_t { none, measured, not_measured };
+
+struct Shanked {
+    std::uint32_t pilot = 0; // its place
+    Flat flat = Flat::none;
+    // The widest hole that it runs in and comes to ready, after work or measure first, by kind; at
+    // most so wide, nm, or none.
+    std::array<std::int32_t, 3> widest{};
+};
+
 class ByShank {
   public:
     // Shanks of unknown size may slip in any bore.
-    void add(std::uint32_t pilot, const trade::Limits& shank);
+    void add(const Shanked& pilot, const trade::Limits& shank);
     // After the last.
     void put_in_order();
 
@@ -32,7 +44,7 @@ class ByShank {
             shanks_.begin(), shanks_.end(), ((*bore).hi - practice.slip_most).nm(),
             [](const Shank& shank, std::int64_t size) { return shank.least < size; });
         for (auto it = first; it != shanks_.end() && it->least <= most; ++it)
-            if (it->most <= most && does(it->pilot))
+            if (it->most <= most && does(it->what))
                 return true;
         return false;
     }
@@ -44,14 +56,14 @@ class ByShank {
             return true;
         if (!bore)
             return std::any_of(shanks_.begin(), shanks_.end(),
-                               [&](const Shank& shank) { return does(shank.pilot); });
+                               [&](const Shank& shank) { return does(shank.what); });
         const auto least = ((*bore).lo - practice.slip_most).nm();
         const auto most = ((*bore).hi - practice.slip_least).nm();
         const auto first = std::lower_bound(
             shanks_.begin(), shanks_.end(), least,
             [](const Shank& shank, std::int64_t size) { return shank.most_to_here < size; });
         for (auto it = first; it != shanks_.end() && it->least <= most; ++it)
-            if (it->most >= least && does(it->pilot))
+            if (it->most >= least && does(it->what))
                 return true;
         return false;
     }
@@ -61,11 +73,11 @@ class ByShank {
         std::int32_t least; // nm
         std::int32_t most;
         std::int32_t most_to_here; // the greatest `most` up to this one
-        std::uint32_t pilot;
+        Shanked what;
     };
 
     std::vector<Shank> shanks_; // by `least`
-    std::vector<std::uint32_t> unknown_;
+    std::vector<Shanked> unknown_;
 };
 
 } // namespace match

@@ -4,6 +4,7 @@
 #include "match/runners.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <tuple>
 
 #include "match/rules.hpp"
@@ -121,7 +122,7 @@ void Runners::add_with(const Triple& triple, std::uint16_t hole) {
         shortfalls_.push_back(weighed.shortfall);
 }
 
-Runners::Flat Runners::flat_of(const trade::PilotFacts& pilot) {
+Flat Runners::flat_of(const trade::PilotFacts& pilot) {
     if (pilot.has_flat == false)
         return Flat::none;
     const bool measured = pilot.flat_at && pilot.flat_length && pilot.shank_length;
@@ -130,8 +131,8 @@ Runners::Flat Runners::flat_of(const trade::PilotFacts& pilot) {
 
 // Rule 5 without a trial: no flat at all is work, one that was not measured is unknown, and so is
 // one in a body whose set screw is not located.
-std::span<const Runners::Flat> Runners::flats_that_hold(AnswerKind kind,
-                                                        const trade::BodyFacts& body) const {
+std::span<const Flat> Runners::flats_that_hold(AnswerKind kind,
+                                               const trade::BodyFacts& body) const {
     static constexpr std::array k_all{Flat::none, Flat::measured, Flat::not_measured};
     const std::span<const Flat> all(k_all);
     if (!body.retention)
@@ -153,7 +154,7 @@ void Runners::index(const Trials& trials) {
             tried_.emplace_back(pilot.number, i);
         if (pilot.in_body != 0)
             by_home_.emplace_back(pilot.in_body, i);
-        by_shank_.add(i, pilot.shank_dia);
+        by_shank_.add(shanked(i), pilot.shank_dia);
         if (pilot.shank_length)
             longest_shank_ = std::max(longest_shank_, (*pilot.shank_length).lo);
         const auto runners = of_pilot(i);
@@ -174,8 +175,7 @@ void Runners::index(const Trials& trials) {
     ready_flats_.put_in_order();
 }
 
-const Runner* Runners::widest_at(AnswerKind kind, std::uint32_t pilot,
-                                 const trade::BodyFacts& body) const {
+const Runner* Runners::maybe_widest_at(AnswerKind kind, std::uint32_t pilot) const {
     const Runner* widest = nullptr;
     for (const auto& runner : of_pilot(pilot)) {
         const auto* hole = hole_of(runner, job_);
@@ -184,8 +184,20 @@ const Runner* Runners::widest_at(AnswerKind kind, std::uint32_t pilot,
         if (runner.at_best <= kind && (!widest || hole->hole.lo > hole_of(*widest, job_)->hole.lo))
             widest = &runner;
     }
-    const bool missed = widest && body.bore && (*body.bore).lo > hole_of(*widest, job_)->hole.hi;
-    return missed ? nullptr : widest;
+    return widest;
+}
+
+Shanked Runners::shanked(std::uint32_t pilot) const {
+    Shanked shanked{pilot, flat_of(pilots_[pilot]), {}};
+    for (auto kind = AnswerKind::ready; kind <= AnswerKind::measure_first;
+         kind = static_cast<AnswerKind>(static_cast<int>(kind) + 1))
+        if (const auto* widest = maybe_widest_at(kind, pilot)) {
+            const auto* hole = hole_of(*widest, job_); // without one no teeth are judged
+            shanked.widest[static_cast<std::size_t>(kind)] =
+                hole ? static_cast<std::int32_t>(hole->hole.hi.nm())
+                     : std::numeric_limits<std::int32_t>::max();
+        }
+    return shanked;
 }
 
 Rank Runners::least_rank(AnswerKind kind, const trade::Limits& bore) const {

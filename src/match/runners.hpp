@@ -63,8 +63,8 @@ class Runners {
     // Shows those whose shank may slip in the bore, by what is measured.
     template <typename See>
     void each_that_slips(const trade::Limits& bore, const See& see) const {
-        (void)by_shank_.any_perhaps(bore, practice(), [&](std::uint32_t pilot) {
-            for (const auto& runner : of_pilot(pilot))
+        (void)by_shank_.any_perhaps(bore, practice(), [&](const Shanked& pilot) {
+            for (const auto& runner : of_pilot(pilot.pilot))
                 see(runner);
             return false;
         });
@@ -96,24 +96,22 @@ class Runners {
     // fails in no body where another would do. What is tried in it or found in it is not regarded.
     template <typename Does>
     bool any_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
-        const auto does_of = [&](std::uint32_t pilot) {
-            const auto* widest = widest_at(kind, pilot, body);
-            return widest && does(*widest);
+        const auto at = static_cast<std::size_t>(kind);
+        const auto least = body.bore ? (*body.bore).lo.nm() : 1;
+        const auto does_of = [&](const Shanked& pilot) {
+            return pilot.widest[at] >= least && does(widest_at(kind, pilot.pilot));
         };
         if (kind == AnswerKind::measure_first)
             return by_shank_.any_perhaps(body.bore, practice(), does_of);
         const auto flats = flats_that_hold(kind, body);
         return !flats.empty() &&
-               by_shank_.any_surely(body.bore, practice(), [&](std::uint32_t pilot) {
-                   const auto flat = flat_of(pilots_[pilot]);
-                   return std::find(flats.begin(), flats.end(), flat) != flats.end() &&
+               by_shank_.any_surely(body.bore, practice(), [&](const Shanked& pilot) {
+                   return std::find(flats.begin(), flats.end(), pilot.flat) != flats.end() &&
                           does_of(pilot);
                });
     }
 
   private:
-    // What is known of the flat on a pilot's shank.
-    enum class Flat { none, measured, not_measured };
     using Index = std::vector<std::pair<std::int32_t, std::uint32_t>>; // a number to pilots
 
     [[nodiscard]] static const CandidateHole* hole_of(const Runner& runner, const Job& job) {
@@ -133,9 +131,11 @@ class Runners {
     void add_as_last(const trade::PilotFacts& pilot);
     void add_with(const Triple& triple, std::uint16_t hole);
     void index(const Trials& trials);
-    // nullptr where the pilot cannot come to `kind`, or the teeth of the body reach no such hole.
-    [[nodiscard]] const Runner* widest_at(AnswerKind kind, std::uint32_t pilot,
-                                          const trade::BodyFacts& body) const;
+    [[nodiscard]] const Runner* maybe_widest_at(AnswerKind kind, std::uint32_t pilot) const;
+    [[nodiscard]] const Runner& widest_at(AnswerKind kind, std::uint32_t pilot) const {
+        return *maybe_widest_at(kind, pilot);
+    }
+    [[nodiscard]] Shanked shanked(std::uint32_t pilot) const;
     [[nodiscard]] const trade::Practice& practice() const { return job_.shop->practice; }
     [[nodiscard]] static Flat flat_of(const trade::PilotFacts& pilot);
     [[nodiscard]] std::span<const Flat> flats_that_hold(AnswerKind kind,
