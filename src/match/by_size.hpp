@@ -29,6 +29,7 @@ class BySize {
             return std::pair((*limits_at(a)).lo, a) < std::pair((*limits_at(b)).lo, b);
         });
         most_to_.clear();
+        most_to_.reserve(known_);
         for (std::size_t i = 0; i < known_; ++i) {
             const auto hi = static_cast<std::int32_t>((*limits_at(order_[i])).hi.nm());
             most_to_.push_back(i == 0 ? hi : std::max(hi, most_to_.back()));

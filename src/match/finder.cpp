@@ -113,7 +113,7 @@ class Finder::Search {
         if (most < runners_.least_rank(kind, body_.bore))
             return best;
         runners_.each_that_slips(body_.bore, [&](const Runner& runner) {
-            if (runner.at_best > kind || runner.rank > most ||
+            if (runner.fit->at_best > kind || runner.fit->rank > most ||
                 (best && best->key.shortfall < runners_.shortfall(runner)))
                 return;
             keep_better(runner, kind, best);

@@ -9,8 +9,8 @@ namespace match {
 
 namespace {
 
-// Those of the same holes and of one that is given, each with its misfits.
-constexpr std::size_t k_kept = 4;
+// Those of the same holes with its misfits, and those of one that is given.
+constexpr std::size_t k_kept = 3;
 
 } // namespace
 

@@ -70,7 +70,8 @@ Runners::Runners(Which which, const Job& job, const trade::Rack& rack, const Tri
     job_.question = &question_;
     rack.pilots_in(which == Which::running ? windows.running_pilot : windows.near_pilot, detail,
                    [&](const trade::PilotFacts& pilot) { add(which, pilot); });
-    first_.push_back(static_cast<std::uint32_t>(all_.size()));
+    pilots_.shrink_to_fit();
+    fits_of_.shrink_to_fit();
     index(trials);
 }
 
@@ -79,36 +80,30 @@ bool Runners::serve(Which which, const Job& job, trade::Detail detail) const {
 }
 
 void Runners::add(Which which, const trade::PilotFacts& pilot) {
-    const auto first = all_.size();
-    if (!pilots_.empty() && judged_alike(pilots_.back(), pilot))
-        return add_as_last(pilot);
+    if (pilots_.empty() || !judged_alike(pilots_.back(), pilot)) {
+        const auto first = static_cast<std::uint32_t>(fits_.size());
+        add_fits(which, pilot);
+        if (fits_.size() == first)
+            return;
+        fits_of_.push_back({first, static_cast<std::uint32_t>(fits_.size())});
+    } else {
+        fits_of_.push_back(fits_of_.back());
+    }
+    pilots_.push_back(pilot);
+}
+
+void Runners::add_fits(Which which, const trade::PilotFacts& pilot) {
     const auto runs = [&](const CandidateHole& hole) {
         return hole.running.takes(pilot.pilot_dia);
     };
     if (which == Which::misfits) {
         if (std::none_of(job_.holes.begin(), job_.holes.end(), runs))
-            add_with({&k_any_body, &pilot, nullptr, {}}, Runner::k_no_hole);
-    } else {
-        for (std::uint16_t hole = 0; hole < job_.holes.size(); ++hole)
-            if (runs(job_.holes[hole]))
-                add_with({&k_any_body, &pilot, &job_.holes[hole], {}}, hole);
-    }
-    if (all_.size() == first)
+            add_with({&k_any_body, &pilot, nullptr, {}}, Fit::k_no_hole);
         return;
-    first_.push_back(static_cast<std::uint32_t>(first));
-    pilots_.push_back(pilot);
-}
-
-void Runners::add_as_last(const trade::PilotFacts& pilot) {
-    const auto first = all_.size();
-    for (auto at = first_.back(); at < first; ++at) {
-        all_.push_back(all_[at]);
-        all_.back().pilot = static_cast<std::uint32_t>(pilots_.size());
-        if (!shortfalls_.empty())
-            shortfalls_.push_back(shortfalls_[at]);
     }
-    first_.push_back(static_cast<std::uint32_t>(first));
-    pilots_.push_back(pilot);
+    for (std::uint16_t hole = 0; hole < job_.holes.size(); ++hole)
+        if (runs(job_.holes[hole]))
+            add_with({&k_any_body, &pilot, &job_.holes[hole], {}}, hole);
 }
 
 void Runners::add_with(const Triple& triple, std::uint16_t hole) {
@@ -116,8 +111,7 @@ void Runners::add_with(const Triple& triple, std::uint16_t hole) {
     if (!weighed.kind)
         return;
     most_clearance_ = std::max(most_clearance_, clearance_needed(job_, triple));
-    const auto place = static_cast<std::uint32_t>(pilots_.size());
-    all_.push_back({rank_in_another(triple), place, hole, *weighed.kind});
+    fits_.push_back({rank_in_another(triple), hole, *weighed.kind});
     if (!triple.hole)
         shortfalls_.push_back(weighed.shortfall);
 }
@@ -157,12 +151,8 @@ void Runners::index(const Trials& trials) {
         by_shank_.add(shanked(i), pilot.shank_dia);
         if (pilot.shank_length)
             longest_shank_ = std::max(longest_shank_, (*pilot.shank_length).lo);
-        const auto runners = of_pilot(i);
-        const auto is_ready = [](const Runner& runner) {
-            return runner.at_best == AnswerKind::ready;
-        };
-        if (flat_of(pilot) == Flat::measured &&
-            std::any_of(runners.begin(), runners.end(), is_ready))
+        const auto ready = widest_at(AnswerKind::ready, i);
+        if (ready && flat_of(pilot) == Flat::measured)
             ready_flats_.add(pilot);
     }
     std::sort(tried_.begin(), tried_.end());
@@ -175,15 +165,15 @@ void Runners::index(const Trials& trials) {
     ready_flats_.put_in_order();
 }
 
-const Runner* Runners::maybe_widest_at(AnswerKind kind, std::uint32_t pilot) const {
-    const Runner* widest = nullptr;
-    for (const auto& runner : of_pilot(pilot)) {
+std::optional<Runner> Runners::widest_at(AnswerKind kind, std::uint32_t pilot) const {
+    std::optional<Runner> widest;
+    each_fit(pilot, [&](const Runner& runner) {
         const auto* hole = hole_of(runner, job_);
-        if (!hole) // a misfit, the only one of its pilot
-            return kind == AnswerKind::measure_first ? &runner : nullptr;
-        if (runner.at_best <= kind && (!widest || hole->hole.lo > hole_of(*widest, job_)->hole.lo))
-            widest = &runner;
-    }
+        const bool comes_to = hole ? runner.fit->at_best <= kind
+                                   : kind == AnswerKind::measure_first; // a misfit, by itself
+        if (comes_to && (!widest || hole->hole.lo > hole_of(*widest, job_)->hole.lo))
+            widest = runner;
+    });
     return widest;
 }
 
@@ -191,7 +181,7 @@ Shanked Runners::shanked(std::uint32_t pilot) const {
     Shanked shanked{pilot, flat_of(pilots_[pilot]), {}};
     for (auto kind = AnswerKind::ready; kind <= AnswerKind::measure_first;
          kind = static_cast<AnswerKind>(static_cast<int>(kind) + 1))
-        if (const auto* widest = maybe_widest_at(kind, pilot)) {
+        if (const auto widest = widest_at(kind, pilot)) {
             const auto* hole = hole_of(*widest, job_); // without one no teeth are judged
             shanked.widest[static_cast<std::size_t>(kind)] =
                 hole ? static_cast<std::int32_t>(hole->hole.hi.nm())
@@ -207,8 +197,8 @@ Rank Runners::least_rank(AnswerKind kind, const trade::Limits& bore) const {
     auto& least = place->second;
     if (is_new)
         each_that_slips(bore, [&](const Runner& runner) {
-            if (runner.at_best <= kind)
-                least = std::min(least, runner.rank);
+            if (runner.fit->at_best <= kind)
+                least = std::min(least, runner.fit->rank);
         });
     return least;
 }

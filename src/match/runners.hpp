@@ -24,13 +24,18 @@
 
 namespace match {
 
-struct Runner {
+// How pilots of one size and state run in one hole.
+struct Fit {
     static constexpr std::uint16_t k_no_hole = UINT16_MAX;
 
-    Rank rank = 0;           // in a body that it is not in
+    Rank rank = 0;          // in a body that it is not in
+    std::uint16_t hole = 0; // of the job
+    AnswerKind at_best{};   // in a body that has everything
+};
+
+struct Runner {
     std::uint32_t pilot = 0; // its place
-    std::uint16_t hole = 0;  // of the job
-    AnswerKind at_best{};    // in a body that has everything
+    const Fit* fit = nullptr;
 };
 
 class Runners {
@@ -64,8 +69,7 @@ class Runners {
     template <typename See>
     void each_that_slips(const trade::Limits& bore, const See& see) const {
         (void)by_shank_.any_perhaps(bore, practice(), [&](const Shanked& pilot) {
-            for (const auto& runner : of_pilot(pilot.pilot))
-                see(runner);
+            each_fit(pilot.pilot, see);
             return false;
         });
     }
@@ -75,8 +79,9 @@ class Runners {
     [[nodiscard]] Rank least_rank(AnswerKind kind, const trade::Limits& bore) const;
     // Of a misfit: by how much no hole takes it; else 0.
     [[nodiscard]] Shortfall shortfall(const Runner& runner) const {
-        return shortfalls_.empty() ? Shortfall{}
-                                   : shortfalls_[static_cast<std::size_t>(&runner - all_.data())];
+        return shortfalls_.empty()
+                   ? Shortfall{}
+                   : shortfalls_[static_cast<std::size_t>(runner.fit - fits_.data())];
     }
 
     // Shows those of one pilot that is tried, by its number.
@@ -99,7 +104,7 @@ class Runners {
         const auto at = static_cast<std::size_t>(kind);
         const auto least = body.bore ? (*body.bore).lo.nm() : 1;
         const auto does_of = [&](const Shanked& pilot) {
-            return pilot.widest[at] >= least && does(widest_at(kind, pilot.pilot));
+            return pilot.widest[at] >= least && does(*widest_at(kind, pilot.pilot));
         };
         if (kind == AnswerKind::measure_first)
             return by_shank_.any_perhaps(body.bore, practice(), does_of);
@@ -115,26 +120,25 @@ class Runners {
     using Index = std::vector<std::pair<std::int32_t, std::uint32_t>>; // a number to pilots
 
     [[nodiscard]] static const CandidateHole* hole_of(const Runner& runner, const Job& job) {
-        return runner.hole == Runner::k_no_hole ? nullptr : &job.holes[runner.hole];
+        return runner.fit->hole == Fit::k_no_hole ? nullptr : &job.holes[runner.fit->hole];
     }
-    [[nodiscard]] std::span<const Runner> of_pilot(std::uint32_t pilot) const {
-        return std::span(all_).subspan(first_[pilot], first_[pilot + 1] - first_[pilot]);
+    // Shows one pilot with each of its holes.
+    template <typename See>
+    void each_fit(std::uint32_t pilot, const See& see) const {
+        for (auto at = fits_of_[pilot].first; at < fits_of_[pilot].end; ++at)
+            see(Runner{pilot, &fits_[at]});
     }
     template <typename See>
     void each_under(const Index& index, std::int32_t number, const See& see) const {
         for (auto it = std::lower_bound(index.begin(), index.end(), std::pair(number, 0U));
              it != index.end() && it->first == number; ++it)
-            for (const auto& runner : of_pilot(it->second))
-                see(runner);
+            each_fit(it->second, see);
     }
     void add(Which which, const trade::PilotFacts& pilot);
-    void add_as_last(const trade::PilotFacts& pilot);
+    void add_fits(Which which, const trade::PilotFacts& pilot);
     void add_with(const Triple& triple, std::uint16_t hole);
     void index(const Trials& trials);
-    [[nodiscard]] const Runner* maybe_widest_at(AnswerKind kind, std::uint32_t pilot) const;
-    [[nodiscard]] const Runner& widest_at(AnswerKind kind, std::uint32_t pilot) const {
-        return *maybe_widest_at(kind, pilot);
-    }
+    [[nodiscard]] std::optional<Runner> widest_at(AnswerKind kind, std::uint32_t pilot) const;
     [[nodiscard]] Shanked shanked(std::uint32_t pilot) const;
     [[nodiscard]] const trade::Practice& practice() const { return job_.shop->practice; }
     [[nodiscard]] static Flat flat_of(const trade::PilotFacts& pilot);
@@ -148,9 +152,13 @@ class Runners {
     length::Length most_clearance_;
     length::Length longest_shank_;
     std::vector<trade::PilotFacts> pilots_;
-    std::vector<std::uint32_t> first_;  // runner of each pilot, and the end
-    std::vector<Runner> all_;           // by pilot, hole
-    std::vector<Shortfall> shortfalls_; // of misfits, as `all_`
+    struct Fits {
+        std::uint32_t first;
+        std::uint32_t end;
+    };
+    std::vector<Fits> fits_of_;         // each pilot
+    std::vector<Fit> fits_;             // of pilots of a size that come together, by hole
+    std::vector<Shortfall> shortfalls_; // of misfits, as `fits_`
     Index tried_;                       // by number
     Index by_home_;                     // by the number of the body that each is in
     trade::NumberSet homes_;
