@@ -47,6 +47,8 @@ class Reference : public trade::Tables {
   private:
     std::unique_ptr<SQLite::Database> database_;
     std::unique_ptr<Statements> statements_; // kept prepared, for what is asked size by size
+    mutable std::string heads_size_;         // whose heads were last asked for
+    mutable std::vector<trade::Head> heads_;
 };
 
 } // namespace store

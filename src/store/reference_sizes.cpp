@@ -150,7 +150,11 @@ auto rows_of(Statements& statements, const char* statement, std::string_view siz
 } // namespace
 
 std::vector<trade::Head> Reference::heads(std::string_view size) const {
-    return rows_of(*statements_, k_heads, size, head_at);
+    if (size.empty() || size != heads_size_) {
+        heads_ = rows_of(*statements_, k_heads, size, head_at);
+        heads_size_ = size;
+    }
+    return heads_;
 }
 
 std::vector<trade::Head> Reference::every_head() const {

@@ -10,7 +10,10 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <functional>
+#include <map>
 #include <optional>
+#include <string>
 #include <utility>
 
 #include "error/error.hpp"
@@ -239,21 +242,26 @@ std::string set_value(Practice& practice, const std::string& name, std::string_v
                          "`practice list` shows them");
 }
 
-const PracticeRow* row_named(const std::vector<PracticeRow>& rows, std::string_view name) {
-    const PracticeRow* found = nullptr;
-    for (const auto& row : rows)
-        if (folded(row.name) == name && (!found || row.own))
-            found = &row;
-    return found;
+// By name, folded. The shop's own row comes before the default, the later before the earlier own.
+using RowsByName = std::map<std::string, const PracticeRow*, std::less<>>;
+
+RowsByName by_name(const std::vector<PracticeRow>& rows) {
+    RowsByName named;
+    for (const auto& row : rows) {
+        auto& place = named[folded(row.name)];
+        if (!place || row.own)
+            place = &row;
+    }
+    return named;
 }
 
 template <typename Fields>
-void read_fields(Practice& practice, const Fields& fields, const std::vector<PracticeRow>& rows) {
+void read_fields(Practice& practice, const Fields& fields, const RowsByName& rows) {
     for (const auto& field : fields) {
-        const auto* row = row_named(rows, field.name);
-        if (!row)
+        const auto row = rows.find(field.name);
+        if (row == rows.end())
             throw error::BadData(fmt::format("practice: a rule is missing: '{}'", field.name));
-        set_value(practice, std::string(field.name), row->value);
+        set_value(practice, row->first, row->second->value);
     }
 }
 
@@ -273,10 +281,11 @@ Practice read_practice(const std::vector<PracticeRow>& rows) {
         Practice unused;
         set_value(unused, folded(row.name), row.value);
     }
-    read_fields(practice, k_lengths, rows);
-    read_fields(practice, k_good, rows);
-    read_fields(practice, k_shares, rows);
-    read_fields(practice, k_texts, rows);
+    const auto named = by_name(rows);
+    read_fields(practice, k_lengths, named);
+    read_fields(practice, k_good, named);
+    read_fields(practice, k_shares, named);
+    read_fields(practice, k_texts, named);
     check_order("running", practice.running_least, practice.running_most);
     check_order("slip", practice.slip_least, practice.slip_most);
     check_order("good slip", practice.good_slip_least, practice.good_slip_most);
