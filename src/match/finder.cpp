@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "match/pairing.hpp"
 #include "match/rules.hpp"
 
 namespace match {
@@ -17,10 +18,6 @@ AnswerKind at_best(const Weighed& alone) {
     if (alone.unknown)
         return AnswerKind::measure_first;
     return alone.work ? AnswerKind::after_work : AnswerKind::ready;
-}
-
-AnswerKind next(AnswerKind kind) {
-    return static_cast<AnswerKind>(static_cast<int>(kind) + 1);
 }
 
 Triple without_pilot(const trade::BodyFacts& body) {
@@ -54,113 +51,6 @@ trade::Detail detail_for(const Question& question) {
                                                                 : trade::Detail::usual;
 }
 
-// One body with its trials, put to runners.
-class Finder::Search {
-  public:
-    Search(const Finder& finder, const Runners& runners, const trade::BodyFacts& body)
-        : job_(finder.job_), runners_(runners), body_(body),
-          tried_(finder.trials_.in_body(body.number)) {}
-
-    [[nodiscard]] Triple with(const Runner& runner) const {
-        return runners_.in(body_, runner, how_tried(tried_, runners_.pilot(runner).number), job_);
-    }
-    [[nodiscard]] std::optional<AnswerKind> kind_with(const Runner& runner) const {
-        return weigh(job_, with(runner)).kind;
-    }
-    [[nodiscard]] bool would_do(const Runner& runner) const {
-        const auto kind = kind_with(runner);
-        return kind && *kind <= AnswerKind::measure_first;
-    }
-    [[nodiscard]] bool is_tried(const Runner& runner) const {
-        return how_tried(tried_, runners_.pilot(runner).number).has_value();
-    }
-    // The pilots tried in it and found in it.
-    template <typename See>
-    void each_own(const See& see) const {
-        for (const auto& trial : tried_)
-            runners_.each_of(trial.pilot, see);
-        runners_.each_in_body(body_.number, see);
-    }
-    [[nodiscard]] bool has_own() const {
-        bool any = !tried_.empty();
-        runners_.each_in_body(body_.number, [&any](const Runner&) { any = true; });
-        return any;
-    }
-    // The least kind from `at_best` to measure first that a runner gives.
-    [[nodiscard]] std::optional<AnswerKind> least_kind(AnswerKind at_best) const {
-        for (auto kind = at_best; kind <= AnswerKind::measure_first; kind = next(kind)) {
-            const auto does = [&](const Runner& runner) {
-                const auto found = kind_with(runner);
-                return found && *found <= kind;
-            };
-            if (runners_.any_at(kind, body_, does))
-                return kind;
-        }
-        return std::nullopt;
-    }
-    // The best that comes to `kind`; may be absent where it would not come before `bound`. A
-    // closest falls short by `least` or more.
-    [[nodiscard]] std::optional<Ranked> best(AnswerKind kind, const Shortfall& least,
-                                             const OrderKey* bound) const {
-        std::optional<Ranked> best;
-        each_own([&](const Runner& runner) { keep_better(runner, kind, best); });
-        auto most = most_rank(kind, least, bound);
-        const auto keep_most = [&] {
-            if (best && !(least < best->key.shortfall))
-                most = std::min(most, rank_of(best->key));
-        };
-        keep_most();
-        if (most < runners_.least_rank(kind, body_.bore))
-            return best;
-        runners_.each_that_slips(body_.bore, [&](const Runner& runner) {
-            if (runner.fit->at_best > kind || runner.fit->rank > most ||
-                (best && best->key.shortfall < runners_.shortfall(runner)))
-                return;
-            keep_better(runner, kind, best);
-            keep_most();
-        });
-        return best;
-    }
-    // Whether any comes to `kind`.
-    [[nodiscard]] bool any(AnswerKind kind) const {
-        bool found = false;
-        const auto look = [&](const Runner& runner) {
-            found = found || (judge_slip(job_, with(runner)).verdict != Verdict::fail &&
-                              kind_with(runner) == kind);
-        };
-        each_own(look);
-        if (!found)
-            runners_.each_that_slips(body_.bore, look);
-        return found;
-    }
-
-  private:
-    // What comes after this rank does not come before `bound`.
-    [[nodiscard]] Rank most_rank(AnswerKind kind, const Shortfall& least,
-                                 const OrderKey* bound) const {
-        if (!bound || kind < bound->kind || least < bound->shortfall)
-            return k_last_rank;
-        const int size = size_rank(job_, body_);
-        return size < bound->size ? k_last_rank : size > bound->size ? 0 : rank_of(*bound);
-    }
-    void keep_better(const Runner& runner, AnswerKind kind, std::optional<Ranked>& best) const {
-        const auto triple = with(runner);
-        if (judge_slip(job_, triple).verdict == Verdict::fail)
-            return;
-        const auto weighed = weigh(job_, triple);
-        if (weighed.kind != kind)
-            return;
-        const auto key = order_key(job_, triple, weighed);
-        if (!best || key < best->key)
-            best = Ranked{triple, key};
-    }
-
-    const Job& job_;
-    const Runners& runners_;
-    const trade::BodyFacts& body_;
-    std::span<const trade::Trial> tried_;
-};
-
 Finder::Finder(const Job& job, const Windows& windows, KeptRunners& kept)
     : job_(job), trials_(kept.trials()), windows_(windows), kept_(kept),
       detail_(detail_for(*job.question)),
@@ -177,7 +67,7 @@ std::optional<Outcome> Finder::outcome_of(const trade::BodyFacts& body) const {
     auto same = alike(job_, body, {runners_.most_clearance(), runners_.longest_shank()});
     if (!same)
         return std::nullopt;
-    if (trade::may_take_pilot(body) && Search(*this, runners_, body).has_own())
+    if (trade::may_take_pilot(body) && Pairing(job_, trials_, runners_, body).has_own())
         same->body.number = body.number; // like no other
     const auto [place, is_new] = known_.try_emplace(same->body);
     if (is_new)
@@ -234,16 +124,16 @@ std::optional<AnswerKind> Finder::with_a_runner(const trade::BodyFacts& body,
     if (!by_teeth)
         return std::nullopt;
     at_best = std::max(at_best, *by_teeth);
-    const Search search(*this, runners_, body);
+    const Pairing pairing(job_, trials_, runners_, body);
     std::optional<AnswerKind> best;
-    search.each_own([&](const Runner& runner) {
-        const auto kind = search.kind_with(runner);
+    pairing.each_own([&](const Runner& runner) {
+        const auto kind = pairing.kind_with(runner);
         if (kind && *kind <= AnswerKind::measure_first)
             best = std::min(best.value_or(*kind), *kind);
     });
     if (best == at_best)
         return best;
-    const auto other = search.least_kind(at_best);
+    const auto other = pairing.least_kind(at_best);
     return best && other ? std::min(*best, *other) : best ? best : other;
 }
 
@@ -258,19 +148,19 @@ std::optional<AnswerKind> Finder::by_teeth(const trade::BodyFacts& body) const {
 
 // Where every hole fails the body, a pilot that runs in none of them is judged without.
 bool Finder::a_misfit_comes_near(const trade::BodyFacts& body) const {
-    const Search search(*this, *misfits(), body);
+    const Pairing pairing(job_, trials_, *misfits(), body);
     const auto is_near = [&](const Runner& runner) {
-        return search.kind_with(runner) == AnswerKind::closest;
+        return pairing.kind_with(runner) == AnswerKind::closest;
     };
     bool found = false;
-    search.each_own([&](const Runner& runner) { found = found || is_near(runner); });
+    pairing.each_own([&](const Runner& runner) { found = found || is_near(runner); });
     return found || misfits()->any_at(AnswerKind::measure_first, body, is_near);
 }
 
 std::optional<Ranked> Finder::best_of(const trade::BodyFacts& body, const Outcome& outcome,
                                       const OrderKey* bound) const {
     if (outcome.by == Outcome::By::runner)
-        return Search(*this, runners_, body).best(outcome.kind(), {}, bound);
+        return Pairing(job_, trials_, runners_, body).best(outcome.kind(), {}, bound);
     if (outcome.kind() == AnswerKind::closest && trade::may_take_pilot(body))
         if (const auto best = best_closest(body, outcome.least.shortfall, bound);
             best || (bound && comes_near_with_a_pilot(body)))
@@ -280,18 +170,18 @@ std::optional<Ranked> Finder::best_of(const trade::BodyFacts& body, const Outcom
 
 std::optional<Ranked> Finder::best_closest(const trade::BodyFacts& body, const Shortfall& least,
                                            const OrderKey* bound) const {
-    auto best = Search(*this, runners_, body).best(AnswerKind::closest, least, bound);
+    auto best = Pairing(job_, trials_, runners_, body).best(AnswerKind::closest, least, bound);
     const auto* misfits = misfits_for(body);
     if (!misfits)
         return best;
-    const auto misfit = Search(*this, *misfits, body).best(AnswerKind::closest, {}, bound);
+    const auto misfit = Pairing(job_, trials_, *misfits, body).best(AnswerKind::closest, {}, bound);
     return misfit && (!best || misfit->key < best->key) ? misfit : best;
 }
 
 bool Finder::comes_near_with_a_pilot(const trade::BodyFacts& body) const {
     const auto* misfits = misfits_for(body);
-    return Search(*this, runners_, body).any(AnswerKind::closest) ||
-           (misfits && Search(*this, *misfits, body).any(AnswerKind::closest));
+    return Pairing(job_, trials_, runners_, body).any(AnswerKind::closest) ||
+           (misfits && Pairing(job_, trials_, *misfits, body).any(AnswerKind::closest));
 }
 
 // In a body that falls short by itself a misfit would be a second failure.
@@ -315,16 +205,16 @@ bool Finder::clears_with_any(const trade::BodyFacts& body) const {
 }
 
 int Finder::pilots_that_do(const trade::BodyFacts& body) const {
-    const Search search(*this, runners_, body);
+    const Pairing pairing(job_, trials_, runners_, body);
     std::vector<std::int32_t> pilots;
     const auto count = [&](const Runner& runner) {
-        if (search.would_do(runner))
+        if (pairing.would_do(runner))
             pilots.push_back(runners_.pilot(runner).number);
     };
-    search.each_own(count);
+    pairing.each_own(count);
     const bool all_do = clears_with_any(body);
     (void)runners_.any_at(AnswerKind::measure_first, body, [&](const Runner& runner) {
-        if (all_do && !search.is_tried(runner))
+        if (all_do && !pairing.is_tried(runner))
             pilots.push_back(runners_.pilot(runner).number);
         else
             count(runner);

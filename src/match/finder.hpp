@@ -41,10 +41,7 @@ class Finder {
     [[nodiscard]] int pilots_that_do(const trade::BodyFacts& body) const;
 
   private:
-    class Search;
-
     [[nodiscard]] bool clears_with_any(const trade::BodyFacts& body) const;
-
     [[nodiscard]] bool is_misfit(const trade::BodyFacts& body) const;
     [[nodiscard]] std::optional<Outcome> judged_without_hole(const trade::BodyFacts& body) const;
     [[nodiscard]] std::optional<Outcome> judged(const trade::BodyFacts& body) const;
