@@ -197,7 +197,7 @@ void complain(std::ostream& err, const std::string& message, const std::string& 
         err << "hint: " << present::safe_lines(hint) << '\n';
 }
 
-bool write_all(std::FILE* stream, const std::string& text) {
+bool write_all(std::FILE* stream, std::string_view text) {
     return std::fwrite(text.data(), 1, text.size(), stream) == text.size() &&
            std::fflush(stream) == 0;
 }
@@ -209,7 +209,7 @@ error::ExitCode run(const std::vector<std::string>& words, const Surroundings& a
     try {
         std::ostringstream printed; // of a command that fails, nothing is printed
         const error::ExitCode code = run_or_throw(words, around, printed, err);
-        out << printed.str();
+        out << printed.view();
         return code;
     } catch (const error::Error& problem) {
         complain(err, problem.what(), problem.hint());
@@ -229,12 +229,12 @@ int run_process(int count, char** words) {
     std::ostringstream err;
     const std::vector<std::string> arguments(words + (count > 0 ? 1 : 0), words + count);
     error::ExitCode code = run(arguments, surroundings_of_process(), out, err);
-    if (!write_all(stdout, out.str())) {
+    if (!write_all(stdout, out.view())) {
         complain(err, std::string("cannot write the output: ") + std::strerror(errno),
                  "what was asked for may be done; only the printing failed");
         code = error::ExitCode::input_output;
     }
-    static_cast<void>(write_all(stderr, err.str()));
+    static_cast<void>(write_all(stderr, err.view()));
     return static_cast<int>(code);
 }
 
