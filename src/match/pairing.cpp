@@ -56,7 +56,7 @@ bool Pairing::any(AnswerKind kind) const {
     };
     each_own(look);
     if (!found)
-        runners_.each_that_slips(body_.bore, look);
+        runners_.each_at(kind, body_, look);
     return found;
 }
 
@@ -72,7 +72,7 @@ std::optional<Ranked> Pairing::best(AnswerKind kind, const Shortfall& least,
     keep_most();
     if (most < runners_.least_rank(kind, body_.bore))
         return best;
-    runners_.each_that_slips(body_.bore, [&](const Runner& runner) {
+    runners_.each_at(kind, body_, [&](const Runner& runner) {
         if (runner.fit->at_best > kind || runner.fit->rank > most ||
             (best && best->key.shortfall < runners_.shortfall(runner)))
             return;

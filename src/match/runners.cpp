@@ -196,9 +196,12 @@ Rank Runners::least_rank(AnswerKind kind, const trade::Limits& bore) const {
         least_ranks_.try_emplace({kind, ends.lo.nm(), ends.hi.nm()}, k_last_rank);
     auto& least = place->second;
     if (is_new)
-        each_that_slips(bore, [&](const Runner& runner) {
-            if (runner.fit->at_best <= kind)
-                least = std::min(least, runner.fit->rank);
+        (void)by_shank_.any_perhaps(bore, practice(), [&](const Shanked& pilot) {
+            each_fit(pilot.pilot, [&](const Runner& runner) {
+                if (runner.fit->at_best <= kind)
+                    least = std::min(least, runner.fit->rank);
+            });
+            return false;
         });
     return least;
 }

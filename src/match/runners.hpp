@@ -65,14 +65,6 @@ class Runners {
     // What the head may need at most over it, with any of them.
     [[nodiscard]] length::Length most_clearance() const { return most_clearance_; }
 
-    // Shows those whose shank may slip in the bore, by what is measured.
-    template <typename See>
-    void each_that_slips(const trade::Limits& bore, const See& see) const {
-        (void)by_shank_.any_perhaps(bore, practice(), [&](const Shanked& pilot) {
-            each_fit(pilot.pilot, see);
-            return false;
-        });
-    }
     // The shank that may be the longest.
     [[nodiscard]] length::Length longest_shank() const { return longest_shank_; }
     // The least rank of those that come to `kind` at best and whose shank may slip in the bore.
@@ -103,17 +95,17 @@ class Runners {
     bool any_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
         const auto at = static_cast<std::size_t>(kind);
         const auto least = body.bore ? (*body.bore).lo.nm() : 1;
-        const auto does_of = [&](const Shanked& pilot) {
+        return any_pilot_at(kind, body, [&](const Shanked& pilot) {
             return pilot.widest[at] >= least && does(*widest_at(kind, pilot.pilot));
-        };
-        if (kind == AnswerKind::measure_first)
-            return by_shank_.any_perhaps(body.bore, practice(), does_of);
-        const auto flats = flats_that_hold(kind, body);
-        return !flats.empty() &&
-               by_shank_.any_surely(body.bore, practice(), [&](const Shanked& pilot) {
-                   return std::find(flats.begin(), flats.end(), pilot.flat) != flats.end() &&
-                          does_of(pilot);
-               });
+        });
+    }
+    // Shows each of those in all its holes; for `closest` those whose shank may slip in the bore.
+    template <typename See>
+    void each_at(AnswerKind kind, const trade::BodyFacts& body, const See& see) const {
+        (void)any_pilot_at(kind, body, [&](const Shanked& pilot) {
+            each_fit(pilot.pilot, see);
+            return false;
+        });
     }
 
   private:
@@ -133,6 +125,17 @@ class Runners {
         for (auto it = std::lower_bound(index.begin(), index.end(), std::pair(number, 0U));
              it != index.end() && it->first == number; ++it)
             each_fit(it->second, see);
+    }
+    template <typename Does>
+    bool any_pilot_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
+        if (kind != AnswerKind::ready && kind != AnswerKind::after_work)
+            return by_shank_.any_perhaps(body.bore, practice(), does);
+        const auto flats = flats_that_hold(kind, body);
+        return !flats.empty() &&
+               by_shank_.any_surely(body.bore, practice(), [&](const Shanked& pilot) {
+                   return std::find(flats.begin(), flats.end(), pilot.flat) != flats.end() &&
+                          does(pilot);
+               });
     }
     void add(Which which, const trade::PilotFacts& pilot);
     void add_fits(Which which, const trade::PilotFacts& pilot);

@@ -17,15 +17,23 @@ Json drill_json(const std::optional<trade::Drill>& drill) {
     return {{"name", drill->name}, {"diameter_mm", length_mm(drill->diameter)}};
 }
 
-// Thousands of them: put together key by key, since a list of pairs is made as arrays first.
+// For what comes by the thousand: a list of pairs is made as arrays first, and an object that grows
+// copies all that is in it.
+Json::object_t& members_of(Json& object, std::size_t count) {
+    object = Json::object();
+    auto& members = object.get_ref<Json::object_t&>();
+    members.reserve(count);
+    return members;
+}
+
 Json rule_json(const match::Reason& reason) {
-    Json::object_t rule;
-    rule.reserve(4);
+    Json json;
+    auto& rule = members_of(json, 4);
     rule.emplace_back("rule", reason.rule);
     rule.emplace_back("result", match::to_text(reason.result));
     rule.emplace_back("need", reason.need);
     rule.emplace_back("have", reason.have);
-    return rule;
+    return json;
 }
 
 Json wanted_json(const match::Wanted& wanted) {
@@ -45,37 +53,41 @@ Json answer_json(const match::Answer& answer) {
     rules.reserve(answer.rules.size());
     for (const auto& reason : answer.rules)
         rules.push_back(rule_json(reason));
-    Json::object_t json;
-    json.reserve(14);
-    json.emplace_back("answer", match::to_text(answer.kind));
-    json.emplace_back("body", answer.body);
-    json.emplace_back("pilot", answer.pilot ? Json(*answer.pilot) : Json(nullptr));
-    json.emplace_back("other_pilots", answer.other_pilots);
-    json.emplace_back("drill", drill_json(answer.drill));
-    json.emplace_back("hole_mm", range_mm(answer.hole));
-    json.emplace_back("counterbore_mm", range_mm(answer.counterbore));
-    json.emplace_back("size", answer.size ? Json(match::to_text(*answer.size)) : Json(nullptr));
-    json.emplace_back("running_clearance_mm", range_mm(answer.running_clearance));
-    json.emplace_back("depth_mm", length_mm(answer.depth));
-    json.emplace_back("rules", std::move(rules));
-    json.emplace_back("work", answer.work);
-    json.emplace_back("notes", answer.notes);
-    json.emplace_back("place", text_json(answer.place));
+    Json json;
+    auto& members = members_of(json, 14);
+    members.emplace_back("answer", match::to_text(answer.kind));
+    members.emplace_back("body", answer.body);
+    members.emplace_back("pilot", answer.pilot ? Json(*answer.pilot) : Json(nullptr));
+    members.emplace_back("other_pilots", answer.other_pilots);
+    members.emplace_back("drill", drill_json(answer.drill));
+    members.emplace_back("hole_mm", range_mm(answer.hole));
+    members.emplace_back("counterbore_mm", range_mm(answer.counterbore));
+    members.emplace_back("size", answer.size ? Json(match::to_text(*answer.size)) : Json(nullptr));
+    members.emplace_back("running_clearance_mm", range_mm(answer.running_clearance));
+    members.emplace_back("depth_mm", length_mm(answer.depth));
+    members.emplace_back("rules", std::move(rules));
+    members.emplace_back("work", answer.work);
+    members.emplace_back("notes", answer.notes);
+    members.emplace_back("place", text_json(answer.place));
     return json;
 }
 
 Json match_json(const match::Report& report, const trade::Screw& screw) {
-    Json answers = Json::array();
+    Json::array_t answers;
+    answers.reserve(report.answers.size());
     for (const auto& answer : report.answers)
         answers.push_back(answer_json(answer));
     Json counts = Json::object();
     for (std::size_t i = 0; i < match::k_answer_kinds; ++i)
         counts[std::string(match::to_text(static_cast<match::AnswerKind>(i)))] = report.counts[i];
-    return {{"format", 1},
-            {"screw", screw_json(screw)},
-            {"wanted", wanted_json(report.wanted)},
-            {"answers", std::move(answers)},
-            {"counts", std::move(counts)}};
+    Json json;
+    auto& members = members_of(json, 5);
+    members.emplace_back("format", 1);
+    members.emplace_back("screw", screw_json(screw));
+    members.emplace_back("wanted", wanted_json(report.wanted));
+    members.emplace_back("answers", std::move(answers));
+    members.emplace_back("counts", std::move(counts));
+    return json;
 }
 
 } // namespace present
