@@ -25,21 +25,18 @@ class JsonList {
         const auto text = json_text(element);
         std::string_view rest = text;
         rest.remove_suffix(1); // the line's end
+        std::string indented;
+        indented.reserve(text.size() * 3 / 2);
         for (auto end = rest.find('\n'); end != rest.npos; end = rest.find('\n')) {
-            write(rest.substr(0, end + 1));
-            write("    ");
+            indented.append(rest.substr(0, end + 1)).append("    ");
             rest.remove_prefix(end + 1);
         }
-        write(rest);
+        out_ << indented.append(rest);
     }
     // After the last.
     void end() { out_ << (any_ ? "\n  ]\n}\n" : "]\n}\n"); }
 
   private:
-    void write(std::string_view text) {
-        out_.write(text.data(), static_cast<std::streamsize>(text.size()));
-    }
-
     std::ostream& out_;
     bool any_ = false;
 };
