@@ -94,7 +94,7 @@ class Runners {
     template <typename Does>
     bool any_at(AnswerKind kind, const trade::BodyFacts& body, const Does& does) const {
         const auto at = static_cast<std::size_t>(kind);
-        const auto least = body.bore ? (*body.bore).lo.nm() : 1;
+        const auto least = std::max<std::int64_t>(1, body.bore ? (*body.bore).lo.nm() : 1);
         return any_pilot_at(kind, body, [&](const Shanked& pilot) {
             return pilot.widest[at] >= least && does(*widest_at(kind, pilot.pilot));
         });
