@@ -70,8 +70,6 @@ Runners::Runners(Which which, const Job& job, const trade::Rack& rack, const Tri
     job_.question = &question_;
     rack.pilots_in(which == Which::running ? windows.running_pilot : windows.near_pilot, detail,
                    [&](const trade::PilotFacts& pilot) { add(which, pilot); });
-    pilots_.shrink_to_fit();
-    fits_of_.shrink_to_fit();
     index(trials);
 }
 
@@ -148,11 +146,12 @@ void Runners::index(const Trials& trials) {
             tried_.emplace_back(pilot.number, i);
         if (pilot.in_body != 0)
             by_home_.emplace_back(pilot.in_body, i);
-        by_shank_.add(shanked(i), pilot.shank_dia);
+        const auto one = shanked(i);
+        by_shank_.add(one, pilot.shank_dia);
         if (pilot.shank_length)
             longest_shank_ = std::max(longest_shank_, (*pilot.shank_length).lo);
-        const auto ready = widest_at(AnswerKind::ready, i);
-        if (ready && flat_of(pilot) == Flat::measured)
+        const bool is_ready = one.widest[static_cast<std::size_t>(AnswerKind::ready)] > 0;
+        if (is_ready && one.flat == Flat::measured)
             ready_flats_.add(pilot);
     }
     std::sort(tried_.begin(), tried_.end());
@@ -179,8 +178,7 @@ std::optional<Runner> Runners::widest_at(AnswerKind kind, std::uint32_t pilot) c
 
 Shanked Runners::shanked(std::uint32_t pilot) const {
     Shanked shanked{pilot, flat_of(pilots_[pilot]), {}};
-    for (auto kind = AnswerKind::ready; kind <= AnswerKind::measure_first;
-         kind = static_cast<AnswerKind>(static_cast<int>(kind) + 1))
+    for (const auto kind : {AnswerKind::ready, AnswerKind::after_work, AnswerKind::measure_first})
         if (const auto widest = widest_at(kind, pilot)) {
             const auto* hole = hole_of(*widest, job_); // without one no teeth are judged
             shanked.widest[static_cast<std::size_t>(kind)] =

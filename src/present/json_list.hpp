@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// A long list as one JSON object, written element by element, so that it need not be held whole.
+// A long list as one JSON object, written element by element, so that only one is held as Json.
 #pragma once
 
 #include <ostream>

@@ -121,8 +121,10 @@ fs::path Place::put(NewFile& file, const std::string& word) const {
     } catch (...) {
         // Nothing was done, so nothing is left; but of what SQLite cannot open the journal may be
         // gone already.
-        if (locked_ && !file.is_in_place())
+        if (locked_ && !file.is_in_place()) {
             fs::remove(saved, code);
+            fs::remove(journal_of(saved), code);
+        }
         throw;
     }
     return saved;

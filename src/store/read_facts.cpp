@@ -204,6 +204,7 @@ void FactsReader::each_row(const Parts& parts, const std::string& columns, const
     }
 }
 
+// Of a body with an integral pilot only what matters in one, whatever else is recorded of it.
 void FactsReader::by_cutter(PilotKind kind, const Window& window, Detail detail,
                             const trade::SeeBody& see) {
     BodyReader reader(marked(), kind);

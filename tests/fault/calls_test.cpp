@@ -125,12 +125,13 @@ class Trial {
 // Those that name, sync and take away: the last of all are between two of which the second is none.
 void fail_last_calls(Trial& trial, const Failing& failing, int within, int past) {
     constexpr int k_last = 10;
-    const int first = within;
+    if (past - within == 1)
+        return; // each was tried
     while (past - within > 1) {
         const int between = (within + past) / 2;
         (trial.fail_call(between, failing) ? within : past) = between;
     }
-    for (int at = std::max(within - k_last, 1); at < past && first + 1 < past; ++at)
+    for (int at = std::max(within - k_last, 1); at < past; ++at)
         CHECK(trial.fail_call(at, failing));
 }
 
