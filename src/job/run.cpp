@@ -5,7 +5,6 @@
 
 #include "length/print.hpp"
 #include "trade/conversion.hpp"
-#include "trade/text.hpp"
 
 namespace job {
 
@@ -73,16 +72,17 @@ Figure drill_turns(const trade::Material& material, const trade::Drill& drill) {
 Figure feed_a_turn(const trade::Feed& feed, const trade::Material& material) {
     return {"feed a turn",
             Range{feed.least, feed.most},
-            "by the material's class and the cutter",
+            "in proportion between the middles of the published bands, at the cutter's middle",
             {{"class of " + material.name, feed.feed_class}},
             feed.origin.source + " (" + feed.origin.confidence + ")"};
 }
 
 std::string hand_feed_words(const trade::Material& material) {
-    const bool stainless = trade::folded(material.name).find("stainless") != std::string::npos;
-    return std::string("by hand: firm until chips form, steady, ease before depth; ") +
-           (stainless ? "do not dwell, stainless hardens"
-                      : "dwell one or two turns to flatten the floor");
+    constexpr auto k_start = "by hand: firm until chips form, ";
+    return std::string(k_start) +
+           (material.may_dwell()
+                ? "steady, ease before depth; dwell one or two turns to flatten the floor"
+                : "then keep feeding to the stop and straight out: no dwell");
 }
 
 Figure time_for(int count, length::Length depth, const Figure& feed, const Figure& turns) {

@@ -27,7 +27,8 @@ namespace job {
 
 [[nodiscard]] Figure feed_a_turn(const trade::Feed& feed, const trade::Material& material);
 
-// How the lever is to be felt, where the machine has no power feed.
+// How the lever is to be felt, where the machine has no power feed; a dwell only where the material
+// allows one.
 [[nodiscard]] std::string hand_feed_words(const trade::Material& material);
 
 // What a run takes: setting up, and for each hole the cut and the handling. The bounds of feed and
