@@ -8,6 +8,7 @@
 #include "present/table.hpp"
 #include "store/lists.hpp"
 #include "trade/material.hpp"
+#include "trade/text.hpp"
 
 namespace cli::commands {
 
@@ -70,7 +71,7 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 // As it is kept: what a work material is taken as by its full name.
 std::string value_of(const SetOptions& options, Context& context) {
     const auto value = trade::check_practice_value(options.name, options.value);
-    return trade::everyday_word(options.name)
+    return trade::everyday_word(trade::folded(options.name))
                ? trade::find_material(value, context.tables().materials()).name
                : value;
 }
