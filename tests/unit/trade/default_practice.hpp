@@ -23,7 +23,7 @@ inline std::vector<trade::PracticeRow> rows() {
         {"large over published", "1/8 in"},
         {"large share of head", "25 %"},
         {"seat share", "85 %"},
-        {"running least", ".0008 in"},
+        {"running least", "0.02 mm"},
         {"running most", ".010 in"},
         {"running most over half", ".012 in"},
         {"running most over inch", ".015 in"},
