@@ -59,7 +59,7 @@ TEST_CASE("materials come in the order of the table, whole") {
     CHECK(mild.coolant == "sulfurized cutting oil or soluble oil");
     CHECK(mild.pressure_low_mpa == 260);
     CHECK(mild.pressure_high_mpa == 490);
-    CHECK(mild.pressure_basis.starts_with("VDI 2230 (2003)"));
+    CHECK(mild.pressure_basis.starts_with("VDI 2230 in MPa: (2003) 490"));
     CHECK(mild.restrictions.empty());
     CHECK(mild.origin.confidence == "one source");
     for (const auto& material : cut_here()) {
