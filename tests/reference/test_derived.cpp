@@ -15,10 +15,8 @@ using tables::mm;
 
 namespace {
 
-const std::map<std::string, std::string> k_sisters{{"ASA B18.3 1936", "BS 2470"},
-                                                   {"BSW/BSF socket", "BS 2470"},
-                                                   {"DIN 84", "ISO 1207"},
-                                                   {"DIN 7985", "ISO 7045"}};
+const std::map<std::string, std::string> k_sisters{
+    {"ASA B18.3 1936", "BS 2470"}, {"BSW/BSF socket", "BS 2470"}, {"DIN 84", "ISO 1207"}};
 
 const trade::Head* row_of(const std::vector<trade::Head>& heads, const std::string& series) {
     const auto found = std::find_if(heads.begin(), heads.end(),
@@ -63,8 +61,8 @@ TEST_CASE("a missing least head takes the spread of the sister series, else 6 pe
             }
         }
     }
-    // 1936: 16 of 22 sizes are in BS 2470; Whitworth: 9 of 10; DIN 84: 10 of 14; DIN 7985: all 10.
-    CHECK(from_sister == 16 + 9 + 10 + 10);
+    // 1936: 16 of 22 sizes are in BS 2470; Whitworth: 9 of 10; DIN 84: 10 of 14.
+    CHECK(from_sister == 16 + 9 + 10);
     CHECK(by_share == 6 + 1 + 4 + 1);
 }
 
@@ -85,6 +83,4 @@ TEST_CASE("derived least heads worked by hand") {
     CHECK(tables::head("BA socket", "2BA").head_dia.lo == in(".2932"));
     CHECK(tables::head("DIN 84", "M1").head_dia.lo == mm("1.88"));
     CHECK(tables::head("DIN 84", "M1.2").head_dia.lo == mm("2.162")); // 2.3 x .94
-    CHECK(tables::head("DIN 7985", "M3").head_dia.lo == mm("5.7"));   // 6.0 - (5.6 - 5.3)
-    CHECK(tables::head("DIN 7985", "M5").head_dia.lo == mm("9.64"));  // 10.0 - (9.5 - 9.14)
 }
