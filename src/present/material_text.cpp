@@ -12,6 +12,7 @@
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "trade/conversion.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -52,7 +53,9 @@ std::string bare(const std::string& text) {
 }
 
 std::string from(const trade::Origin& origin) {
-    return origin.source + (origin.confidence.empty() ? "" : " (" + origin.confidence + ")");
+    return origin.source + (origin.confidence.empty()
+                                ? std::string()
+                                : fmt::format(" ({})", trade::how_sure(origin.confidence)));
 }
 
 } // namespace
@@ -66,10 +69,11 @@ std::string materials_table(const std::vector<trade::Material>& materials, Unit 
                  {"limit", true},
                  {"how sure"}});
     for (const auto& material : materials)
-        table.add(
-            {material.name, bare(speed_text(material.drill_speed, material.drill_speed, unit)),
-             bare(speed_text(material.speed_low, material.speed_high, unit)), material.feed_class,
-             bare(pressure_text(material, unit)), material.origin.confidence});
+        table.add({material.name,
+                   bare(speed_text(material.drill_speed, material.drill_speed, unit)),
+                   bare(speed_text(material.speed_low, material.speed_high, unit)),
+                   material.feed_class, bare(pressure_text(material, unit)),
+                   std::string(trade::how_sure_shortly(material.origin.confidence))});
     const bool inch = unit == Unit::inch;
     return table.text(width, style) +
            lines(fmt::format("Speeds in {} for high-speed steel; limit of pressure under a head in "

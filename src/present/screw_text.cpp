@@ -11,6 +11,7 @@
 #include "match/say.hpp"
 #include "present/table.hpp"
 #include "present/text.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -26,8 +27,10 @@ std::string lines(const std::string& text, std::size_t width) {
 class Sources {
   public:
     std::string mark(const trade::Origin& origin) {
-        const auto text =
-            origin.source + (origin.confidence.empty() ? "" : " (" + origin.confidence + ")");
+        const auto text = fmt::format(
+            "{}{}", origin.source,
+            origin.confidence.empty() ? ""
+                                      : fmt::format(" ({})", trade::how_sure(origin.confidence)));
         for (std::size_t i = 0; i < texts_.size(); ++i)
             if (texts_[i] == text)
                 return fmt::format("[{}]", i + 1);
@@ -112,10 +115,34 @@ std::string differing_heads(const trade::Screw& screw, length::Unit unit) {
     return fmt::format("{}", fmt::join(others, ", "));
 }
 
+// ` (no form said)`, ` (shoulder 8 mm, thread M6)`
+std::string aside(const trade::Screw& screw) {
+    if (screw.shoulder && screw.size && !screw.thread.empty()) {
+        const bool metric = screw.size->system == trade::SizeSystem::metric;
+        const auto shoulder =
+            metric ? length::with_unit(screw.size->diameter, length::Unit::millimetre)
+                   : screw.size->text + " in";
+        return fmt::format(" (shoulder {}, thread {})", shoulder, screw.thread);
+    }
+    return screw.form_said ? "" : " (no form said)";
+}
+
+// How the text was read where it could be read otherwise, and what is to be said of the head.
+std::string remarks(const trade::Screw& screw, std::size_t width) {
+    std::string text;
+    for (const auto& taken : screw.taken)
+        text += lines(safe(taken) + ".", width);
+    if (screw.origin.confidence == "memory")
+        text += lines(fmt::format("The head is {}.", trade::how_sure("memory")), width);
+    if (trade::to_be_said(screw.origin.note))
+        text += lines("Of this head: " + safe(screw.origin.note) + ".", width);
+    return text;
+}
+
 } // namespace
 
 std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::size_t width) {
-    std::string text = safe(screw.name);
+    std::string text = safe(screw.name) + aside(screw);
     if (!screw.series.empty())
         text += ", " + screw.series;
     text += ": head " + say(screw.head_dia, unit) + (screw.head_measured ? " as measured" : "");
@@ -127,9 +154,7 @@ std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::siz
         summary += lines("Heads differ at this size (" + others +
                              "); answered for the larger, --series names another.",
                          width);
-    if (screw.origin.confidence == "memory")
-        summary += lines("The head is from memory, no published table was read.", width);
-    return summary;
+    return summary + remarks(screw, width);
 }
 
 std::string screw_text(const trade::Screw& screw, length::Unit unit, const Style& style,

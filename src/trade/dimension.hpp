@@ -53,6 +53,7 @@ enum class Feature {
 // Reads a cell into a dimension. Limits written in the cell stand; else they come from `how` and
 // the practice table (design: mark on a cutter -.003 +.001, caliper +-.001, ...; unstated: a
 // fraction as a mark where the feature carries marks, else +-1/64; a decimal +-.002).
+// A flat may start at the very end of the shank: 0, exactly.
 // Throws error::BadData, also for sizes that the feature cannot have.
 [[nodiscard]] Dimension read_dimension(std::string_view text, How how, Feature feature,
                                        length::Unit bare, const Practice& practice);

@@ -12,6 +12,7 @@
 
 #include "error/error.hpp"
 #include "length/print.hpp"
+#include "trade/sureness.hpp"
 #include "trade/text.hpp"
 
 namespace trade {
@@ -66,8 +67,12 @@ std::string sizes_text(const Tables& tables, const auto& keep) {
     return sizes.empty() ? std::string("none") : joined(sizes);
 }
 
+// Doubtful heads come last.
 void sort_larger_first(std::vector<Head>& heads) {
     std::stable_sort(heads.begin(), heads.end(), [](const Head& a, const Head& b) {
+        const bool a_doubtful = doubtful(a.origin.note);
+        if (a_doubtful != doubtful(b.origin.note))
+            return !a_doubtful;
         return std::tie(a.head_dia.hi, a.head_height_max) >
                std::tie(b.head_dia.hi, b.head_height_max);
     });

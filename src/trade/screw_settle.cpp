@@ -161,27 +161,34 @@ void settle_thread_series(AskedScrew& asked, const std::vector<Head>& heads, con
                              fmt::format("it has {}; leave one of the two out", named));
 }
 
-// A shoulder screw goes by its shoulder, or by its thread where no shoulder is so thick.
-void settle_shoulder(AskedScrew& asked, const std::vector<Head>& of_form, const Tables& tables) {
+// Shoulder screws with this thread.
+std::vector<Head> shoulders_on(const std::string& thread, const Tables& tables) {
+    auto heads = tables.every_head();
+    std::erase_if(heads, [&](const Head& head) { return head.thread != thread; });
+    return heads;
+}
+
+// A shoulder screw goes by its shoulder, or by its thread where no shoulder is so thick or none of
+// them has that pitch.
+void settle_shoulder(AskedScrew& asked, const std::vector<Head>& by_shoulder,
+                     const std::vector<Head>& by_thread, const Tables& tables) {
     auto& thread = asked.thread;
-    const auto asked_size = thread.size.text;
-    for (const auto& head : tables.every_head()) {
-        if (head.thread.empty() || head.thread != asked_size)
-            continue;
-        const auto shoulder = length_of_shoulder(head);
-        if (!of_form.empty() && any_may_have(of_form, thread.pitch, tables)) {
-            asked.taken.push_back(fmt::format(
-                "{} is taken as the shoulder; the screw with that thread has a shoulder of {}",
-                asked_size, shoulder));
-            return;
-        }
-        if (!may_have_pitch(head, thread.pitch, tables))
-            continue;
-        thread.size = head.size;
-        asked.taken.push_back(
-            fmt::format("{} is taken as the thread; the shoulder is {}", asked_size, shoulder));
+    const auto has_it = [&](const Head& head) {
+        return may_have_pitch(head, thread.pitch, tables);
+    };
+    const auto other = std::find_if(by_thread.begin(), by_thread.end(), has_it);
+    if (other == by_thread.end())
+        return;
+    const auto shoulder = length_of_shoulder(*other);
+    if (std::any_of(by_shoulder.begin(), by_shoulder.end(), has_it)) {
+        asked.taken.push_back(fmt::format(
+            "{} is taken as the shoulder; the screw with that thread has a shoulder of {}",
+            thread.size.text, shoulder));
         return;
     }
+    asked.taken.push_back(
+        fmt::format("{} is taken as the thread; the shoulder is {}", thread.size.text, shoulder));
+    thread.size = other->size;
 }
 
 } // namespace
@@ -196,11 +203,14 @@ AskedScrew settled(AskedScrew asked, const ScrewWords& words, const Tables& tabl
         return head.form != asked.form ||
                (!asked.series.empty() && head.series != asked.series.front());
     });
-    settle_after_x(asked, heads, tables);
+    const auto by_thread = asked.form == "shoulder" ? shoulders_on(asked.thread.size.text, tables)
+                                                    : std::vector<Head>{};
+    auto of_pitch = heads;
+    of_pitch.insert(of_pitch.end(), by_thread.begin(), by_thread.end());
+    settle_after_x(asked, of_pitch, tables);
     if (!asked.thread_series.empty())
-        settle_thread_series(asked, heads, tables);
-    if (asked.form == "shoulder")
-        settle_shoulder(asked, heads, tables);
+        settle_thread_series(asked, of_pitch, tables);
+    settle_shoulder(asked, heads, by_thread, tables);
     return asked;
 }
 
