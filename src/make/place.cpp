@@ -57,7 +57,7 @@ Length aim_of(const std::vector<const Room*>& rooms) {
     std::int64_t sum = 0;
     for (const auto* room : rooms) {
         const auto& good = room->hole->good;
-        sum += (room->hole->twice_mean - (good.least + good.most)).nm() / 2;
+        sum += (room->hole->size.lo + room->hole->size.hi - (good.least + good.most)).nm() / 2;
     }
     return Length::from_nm(sum / static_cast<std::int64_t>(rooms.size()));
 }

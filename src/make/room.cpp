@@ -36,10 +36,10 @@ MaybeRange inside(Length lo, Length hi, Length reading, Length tolerance) {
 MaybeRange pilot_room(const match::Job& job, const trade::Body& body,
                       const match::CandidateHole& hole) {
     const auto& practice = job.shop->practice;
-    Length least = hole.hole.hi - practice.running_most;
+    Length least = hole.size.hi - hole.running.most;
     if (const auto& screw = job.question->screw.screw_dia)
         least = std::max(least, screw->hi - (body.cut_dia->range.lo - job.head->hi));
-    return inside(least, hole.hole.lo - practice.running_least, practice.micrometer_within,
+    return inside(least, hole.size.lo - hole.running.least, practice.micrometer_within,
                   k_pilot_tolerance);
 }
 

@@ -164,13 +164,17 @@ class Tables {
     [[nodiscard]] virtual std::vector<TapDrill> tap_drills(std::string_view size) const = 0;
     // Those that give a dimension, in table order.
     [[nodiscard]] virtual std::vector<PublishedTool> published_tools() const = 0;
+    // Those for a screw of this size.
+    [[nodiscard]] virtual std::vector<PublishedTool>
+    published_tools_for(std::string_view size) const = 0;
     [[nodiscard]] virtual std::vector<PublishedPilot> published_pilots() const = 0;
     // Every drill of one kind, ascending; metric: 1 to 13 by .1, to 32 by .5, to 80 by 1.
     [[nodiscard]] virtual std::vector<Drill> drills(DrillKind kind) const = 0;
-    [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;    // ascending
-    [[nodiscard]] virtual std::vector<PracticeRow> practice() const = 0; // defaults, in order
-    [[nodiscard]] virtual std::vector<Material> materials() const = 0;   // in table order
-    [[nodiscard]] virtual std::vector<Feed> feeds() const = 0;           // by class and diameter
+    [[nodiscard]] virtual std::vector<Oversize> oversize() const = 0;         // ascending
+    [[nodiscard]] virtual std::vector<DrilledHole> drilled_holes() const = 0; // ascending
+    [[nodiscard]] virtual std::vector<PracticeRow> practice() const = 0;      // defaults, in order
+    [[nodiscard]] virtual std::vector<Material> materials() const = 0;        // in table order
+    [[nodiscard]] virtual std::vector<Feed> feeds() const = 0; // by class and diameter
     [[nodiscard]] virtual std::vector<Torque> torques(std::string_view size) const = 0; // by chart
     [[nodiscard]] virtual std::vector<NutFactor> nut_factors() const = 0; // by surface
     [[nodiscard]] virtual std::vector<Grade> grades() const = 0;          // in table order

@@ -36,7 +36,7 @@ TEST_CASE("rows fill the members they are named after") {
     CHECK(practice.tool_over_head_number == length::sixty_fourths(1));
     CHECK(practice.tool_over_head_fraction == length::sixty_fourths(2));
     CHECK(practice.large_share_of_head == 250);
-    CHECK(practice.seat_share == 950);
+    CHECK(practice.seat_share == 850);
     CHECK(practice.loose_share == 125);
     CHECK(practice.good_to_eighth.least == thousandths(1));
     CHECK(practice.good_over_half.most == thousandths(6));
