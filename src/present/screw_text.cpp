@@ -79,6 +79,16 @@ void add_hole(Table& table, const char* what, const std::optional<trade::Clearan
         table.add({what, hole->drill, length::to_text(hole->diameter, unit), from});
 }
 
+// `tap, pitch 18`, `tap, pitch 20 BSW`, `tap, thread 5/16-18` of a shoulder screw
+std::string tap_name(const trade::Screw& screw) {
+    const auto& tap = *screw.tap;
+    const bool metric = screw.size && screw.size->system == trade::SizeSystem::metric;
+    if (!screw.thread.empty())
+        return fmt::format("tap, thread {}{}{}", screw.thread, metric ? "x" : "-", tap.pitch);
+    const bool whitworth = tap.thread == "BSW" || tap.thread == "BSF";
+    return fmt::format("tap, pitch {}{}", tap.pitch, whitworth ? " " + tap.thread : "");
+}
+
 std::string holes_text(const trade::Screw& screw, length::Unit unit, const Style& style,
                        std::size_t width, Sources& sources) {
     Table table({{"hole"}, {"drill"}, {"diameter", true}, {"from"}});
@@ -86,8 +96,8 @@ std::string holes_text(const trade::Screw& screw, length::Unit unit, const Style
     add_hole(table, "normal", screw.normal, screw.clearance_system, unit);
     add_hole(table, "loose", screw.loose, screw.clearance_system, unit);
     if (screw.tap)
-        table.add({"tap, pitch " + screw.tap->pitch, screw.tap->drill,
-                   length::to_text(screw.tap->diameter, unit), sources.mark(screw.tap->origin)});
+        table.add({tap_name(screw), screw.tap->drill, length::to_text(screw.tap->diameter, unit),
+                   sources.mark(screw.tap->origin)});
     return table.empty() ? std::string() : table.text(width, style) + "\n";
 }
 

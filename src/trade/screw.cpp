@@ -125,6 +125,8 @@ const OwnScrew* find_own(std::string_view text, const std::vector<OwnScrew>& own
             auto asked = words.read(name);
             asked.thread.bare = std::nullopt;
             asked.thread.length.clear();
+            if (asked.form.empty() && asked.series.empty())
+                asked.form = asked.usual_form;
             asked.usual_form.clear();
             return asked;
         } catch (const error::BadData&) {

@@ -249,7 +249,8 @@ TEST_CASE("an own screw of the name comes before the tables and keeps what it do
     own.name = "5/16-18  Socket head cap";
     own.head_dia = measured(460, 462);
     own.drive_size = "6 mm";
-    for (const auto* text : {"5/16-18 socket head CAP", "socket cap 5/16-18", "5/16-18 shcs"}) {
+    for (const auto* text : {"5/16-18 socket head CAP", "socket cap 5/16-18", "5/16-18 shcs",
+                             "5/16-18", "5/16-18 x 3/4 allen"}) {
         CAPTURE(text);
         const auto screw = resolve(text, "", {own});
         CHECK(screw.name == "5/16-18  Socket head cap");
