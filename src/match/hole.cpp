@@ -62,7 +62,7 @@ std::string drill_name(std::string_view text, length::Unit unit) {
         return name;
     if (unit == length::Unit::millimetre)
         return number + " mm";
-    return number.find('.') == std::string::npos ? number : std::string();
+    return text.find('.') == std::string_view::npos ? number : std::string();
 }
 
 // A shoulder runs in its hole: no chart gives one, and its thread goes no further.
