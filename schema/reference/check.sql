@@ -76,9 +76,9 @@ WHERE other.form <> series.form
 SELECT head.series, head.size FROM head_limit JOIN head ON head.id = head_limit.head
 WHERE min_nm <= head.screw_dia_nm OR min_nm >= max_nm;
 
--- every form has a series and a word, every series heads and words
+-- every form but the countersunk ones has a series, and a word; every series heads and words
 SELECT form.name FROM form
-WHERE NOT EXISTS (SELECT 1 FROM series WHERE form = form.name)
+WHERE NOT EXISTS (SELECT 1 FROM series WHERE form = form.name) <> (form.name = 'countersunk')
    OR NOT EXISTS (SELECT 1 FROM form_word WHERE form = form.name)
 UNION ALL
 SELECT series.name FROM series

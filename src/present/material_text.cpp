@@ -13,6 +13,7 @@
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "trade/conversion.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -50,7 +51,9 @@ std::string bare(const std::string& text) {
 }
 
 std::string from(const trade::Origin& origin) {
-    return origin.source + (origin.confidence.empty() ? "" : " (" + origin.confidence + ")");
+    return origin.source + (origin.confidence.empty()
+                                ? std::string()
+                                : fmt::format(" ({})", trade::how_sure(origin.confidence)));
 }
 
 bool refused(const Material& material) {

@@ -26,6 +26,8 @@ std::string size_in(const std::string& series) {
 
 TEST_CASE("every word for a form names it") {
     for (const auto& word : tables::reference().form_words()) {
+        if (word.form == "countersunk")
+            continue; // test_spellings.cpp
         CAPTURE(word.word);
         CHECK(trade::parse_screw("1/4-20 " + word.word, tables::reference()).form == word.form);
         CHECK(trade::parse_screw("1/4-20 " + word.word + " screw", tables::reference()).form ==
