@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <vector>
 
 #include "length/print.hpp"
@@ -101,13 +102,29 @@ std::string holes_text(const trade::Screw& screw, length::Unit unit, const Style
     return table.empty() ? std::string() : table.text(width, style) + "\n";
 }
 
+// Whether some table says which counterbore or spotface this head has, or which tool is its own;
+// a least cutter only follows from the head.
+bool is_published(const trade::Screw& screw) {
+    return std::any_of(screw.counterbores.begin(), screw.counterbores.end(), [](const auto& row) {
+        return row.kind == "recommended" || row.kind == "spotface" || row.kind == "tool";
+    });
+}
+
+std::string taken_from_head(std::size_t width) {
+    return lines("No table publishes a counterbore for this head: it is taken from the head, by "
+                 "the practice 'published over head'.",
+                 width) +
+           "\n";
+}
+
 std::string counterbores_text(const trade::Screw& screw, length::Unit unit, const Style& style,
                               std::size_t width, Sources& sources) {
     Table table({{"counterbore"}, {"kind"}, {"diameter", true}, {"name"}, {"from"}});
     for (const auto& row : screw.counterbores)
         table.add({row.rule, row.kind, length::to_text(row.diameter, unit), row.name,
                    sources.mark(row.origin)});
-    return table.empty() ? std::string() : table.text(width, style) + "\n";
+    const auto text = table.empty() ? std::string() : table.text(width, style) + "\n";
+    return is_published(screw) ? text : text + taken_from_head(width);
 }
 
 std::string key_of(const trade::Screw& screw) {
