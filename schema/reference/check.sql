@@ -36,11 +36,17 @@ WHERE (head_dia_min_nm <= head_before OR head_height_min_nm < height_before)
 
 -- hexagon corners are the flats over cos 30
 SELECT series, size, head_dia_max_nm, drive_size_nm FROM head
-WHERE drive = 'hex'
+JOIN series AS of_form ON of_form.name = head.series
+WHERE of_form.form = 'hex cap'
   AND abs(head_dia_max_nm - drive_size_nm * 1.1547005) > iif(unit = 'in', 15240, 6000);
 
+-- a flange is over the corners of its hexagon
+SELECT series, size FROM head JOIN series AS of_form ON of_form.name = head.series
+WHERE of_form.form = 'hex flange' AND head_dia_max_nm <= drive_size_nm * 1.1547005;
+
 -- a hexagon's least corners are over its flats
-SELECT series, size FROM head WHERE drive = 'hex' AND head_dia_min_nm <= drive_size_nm;
+SELECT series, size FROM head JOIN head_limit ON head_limit.head = head.id
+WHERE drive = 'hex' AND min_nm <= drive_size_nm;
 
 -- a plain socket head is as high as the screw is thick
 SELECT head.series, head.size FROM head
@@ -70,9 +76,9 @@ WHERE other.form <> series.form
 SELECT head.series, head.size FROM head_limit JOIN head ON head.id = head_limit.head
 WHERE min_nm <= head.screw_dia_nm OR min_nm >= max_nm;
 
--- every form has a series and a word, every series heads and words
+-- every form but the countersunk ones has a series, and a word; every series heads and words
 SELECT form.name FROM form
-WHERE NOT EXISTS (SELECT 1 FROM series WHERE form = form.name)
+WHERE NOT EXISTS (SELECT 1 FROM series WHERE form = form.name) <> (form.name = 'countersunk')
    OR NOT EXISTS (SELECT 1 FROM form_word WHERE form = form.name)
 UNION ALL
 SELECT series.name FROM series
@@ -179,8 +185,13 @@ WHERE thread.thread LIKE 'UN%'
 
 -- a metric tap drill is near the size less the pitch
 SELECT thread.size FROM thread JOIN drill ON drill.name = thread.drill
-WHERE thread.thread = 'ISO metric coarse'
+WHERE thread.thread LIKE 'ISO metric %'
   AND abs(major_nm - CAST(pitch AS REAL) * 1000000 - drill.diameter_nm) > 100000;
+
+-- fine pitches are finer than the coarse one
+SELECT fine.size, fine.pitch FROM thread AS fine
+JOIN thread AS coarse ON coarse.size = fine.size AND coarse.thread = 'ISO metric coarse'
+WHERE fine.thread = 'ISO metric fine' AND CAST(fine.pitch AS REAL) >= CAST(coarse.pitch AS REAL);
 
 -- threads and pitches of heads are threads of their size
 SELECT head.series, head.size, head.coarse, head.fine FROM head

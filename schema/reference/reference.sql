@@ -58,7 +58,8 @@ CREATE TABLE series_word (
 ) STRICT, WITHOUT ROWID;
 
 -- Heads as printed. Pitches are threads per inch, or millimetres for metric and BA threads. The
--- diameter of a hexagon is across its corners; its drive size, across its flats.
+-- diameter of a hexagon is across its corners, of one with a flange that of the flange; its drive
+-- size, across its flats.
 CREATE TABLE head (
     id                   INTEGER PRIMARY KEY,
     series               TEXT NOT NULL REFERENCES series (name),
@@ -71,7 +72,7 @@ CREATE TABLE head (
     head_dia_max_nm      INTEGER NOT NULL CONSTRAINT head_dia_max CHECK (head_dia_max_nm BETWEEN screw_dia_nm * 11 / 10 AND screw_dia_nm * 25 / 10),
     head_dia_knurled_nm  INTEGER CONSTRAINT head_dia_knurled CHECK (head_dia_knurled_nm BETWEEN head_dia_max_nm AND head_dia_max_nm * 11 / 10),
     head_dia_min_nm      INTEGER CONSTRAINT head_dia_min CHECK (head_dia_min_nm BETWEEN head_dia_max_nm * 8 / 10 AND head_dia_max_nm - 1),
-    head_height_max_nm   INTEGER NOT NULL CONSTRAINT head_height_max CHECK (head_height_max_nm BETWEEN screw_dia_nm / 4 AND screw_dia_nm * 11 / 10),
+    head_height_max_nm   INTEGER NOT NULL CONSTRAINT head_height_max CHECK (head_height_max_nm BETWEEN screw_dia_nm / 4 AND screw_dia_nm * 12 / 10),
     head_height_min_nm   INTEGER CONSTRAINT head_height_min CHECK (head_height_min_nm BETWEEN head_height_max_nm * 7 / 10 AND head_height_max_nm - 1),
     drive                TEXT NOT NULL CONSTRAINT drive CHECK (drive IN ('hex socket', 'hexalobular', 'slot', 'cross recess', 'hex')),
     drive_size_nm        INTEGER CONSTRAINT drive_size CHECK (drive_size_nm > 0 AND drive_size_nm < head_dia_max_nm),
@@ -200,7 +201,7 @@ CREATE TABLE depth_addition (
 CREATE TABLE thread (
     id         INTEGER PRIMARY KEY,
     size       TEXT NOT NULL REFERENCES size (name),
-    thread     TEXT NOT NULL CONSTRAINT thread CHECK (thread IN ('UNC', 'UNF', 'UNS', 'UNEF', 'BSW', 'BSF', 'BA', 'ISO metric coarse')),
+    thread     TEXT NOT NULL CONSTRAINT thread CHECK (thread IN ('UNC', 'UNF', 'UNS', 'UNEF', 'BSW', 'BSF', 'BA', 'ISO metric coarse', 'ISO metric fine')),
     pitch      TEXT NOT NULL CONSTRAINT pitch CHECK (CAST(pitch AS REAL) > 0),
     pitch_unit TEXT NOT NULL CONSTRAINT pitch_unit CHECK (pitch_unit IN ('an inch', 'mm')),
     unit       TEXT NOT NULL CONSTRAINT unit CHECK (unit IN ('in', 'mm')),
@@ -211,7 +212,7 @@ CREATE TABLE thread (
     source     TEXT NOT NULL REFERENCES source (id),
     confidence TEXT NOT NULL REFERENCES confidence (word),
     note       TEXT NOT NULL,
-    UNIQUE (size, thread)
+    UNIQUE (size, thread, pitch)
 ) STRICT;
 
 -- By how much drilled holes come out over the drill, on the average of many.

@@ -42,15 +42,14 @@ trade::Screw screw_of(const QuestionOptions& options, const SizeReader& reader) 
 
 // Zero is a depth here: the head flush with the surface.
 length::Length below_flush(const std::string& text, const SizeReader& reader) {
-    if (trade::folded(text) == "0")
-        return {};
-    return length::parse_length(text, reader.context.unit()).value;
+    return length::parse_length_or_zero(text, reader.context.unit()).value;
 }
 
 } // namespace
 
 void declare_question(CLI::App& app, QuestionOptions& o) {
-    app.add_option("--hole", o.hole, "close, normal, loose, tap, a drill, or a measured size");
+    app.add_option("--hole", o.hole,
+                   "close, normal, loose, tap, a drill (#7, F, 9/32, 7 mm), or a measured size");
     app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
     app.add_option("--head", o.head, "measured head diameter, with limits or calipered");
     app.add_option("--washer", o.washer, "washer series, or outside diameter [x thickness]");

@@ -129,7 +129,7 @@ void update_tool(store::Change& change, const Tool& tool) {
 std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored) {
     if (!dimension)
         return {};
-    const length::Written written = length::parse_reading(dimension->text, stored).nominal;
+    const length::Written written = length::parse_reading_or_zero(dimension->text, stored).nominal;
     if (written.unit_said || written.fraction)
         return dimension->text;
     return dimension->text + (written.unit == length::Unit::inch ? " in" : " mm");
@@ -150,7 +150,7 @@ std::string short_size(const trade::MaybeDimension& dimension, length::Unit stor
                        length::Unit unit, bool convert) {
     if (!dimension)
         return {};
-    const length::Written written = length::parse_reading(dimension->text, stored).nominal;
+    const length::Written written = length::parse_reading_or_zero(dimension->text, stored).nominal;
     if (convert && written.unit != unit)
         return length::to_text(written.value, unit, unit == length::Unit::inch ? 4 : 3);
     if (written.fraction)

@@ -105,7 +105,7 @@ Written parse_length(std::string_view text, Unit bare) {
     return found;
 }
 
-Reading parse_reading(std::string_view text, Unit bare) {
+Reading parse_reading_or_zero(std::string_view text, Unit bare) {
     Scanner scanner(text);
     if (scanner.take("go"))
         return go_and_no_go(scanner, bare, text);
@@ -114,10 +114,14 @@ Reading parse_reading(std::string_view text, Unit bare) {
     scanner.expect_end();
     if (limits)
         return with_limits(value, *limits, bare, text);
-    const auto nominal = written(value, value.unit.value_or(bare), text);
-    if (nominal.value <= Length{})
+    return {written(value, value.unit.value_or(bare), text), std::nullopt};
+}
+
+Reading parse_reading(std::string_view text, Unit bare) {
+    const auto reading = parse_reading_or_zero(text, bare);
+    if (reading.nominal.value <= Length{})
         refuse_length("zero", text);
-    return {nominal, std::nullopt};
+    return reading;
 }
 
 } // namespace length

@@ -40,4 +40,7 @@ struct Reading {
 // error::BadData, also where a limit would take the value to zero or below.
 [[nodiscard]] Reading parse_reading(std::string_view text, Unit bare);
 
+// As `parse_reading`, but zero without limits is a reading too: for what may be no distance at all.
+[[nodiscard]] Reading parse_reading_or_zero(std::string_view text, Unit bare);
+
 } // namespace length

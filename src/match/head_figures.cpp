@@ -103,9 +103,7 @@ std::string figure_text(const trade::Head& head, HeadFigure figure, length::Unit
 
 bool has_thread(const trade::Head& head, const trade::Thread& thread) {
     const auto is_of = [&](const trade::ScrewSize& size) {
-        if (size == head.size)
-            return true;
-        return !head.thread.empty() && trade::parse_thread(head.thread).size == size;
+        return size == head.size || size.text == head.thread;
     };
     const auto inches = thread.bare ? trade::inch_size(*thread.bare) : std::nullopt;
     if (!is_of(thread.size) && !(inches && is_of(*inches)))

@@ -1,9 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
+// A hole as it is asked for: a published one, a drill, or a size.
 #include "error/error.hpp"
 #include "match/question.hpp"
 #include "trade/dimension.hpp"
+#include "trade/size.hpp"
 #include "trade/text.hpp"
 
 namespace match {
@@ -51,6 +53,26 @@ Hole tapping(const trade::Screw& screw, const trade::Tables& tables) {
             true};
 }
 
+// A drill's name, or a bare number that an index of the catalogue's unit calls a drill: `1` is the
+// inch drill 1 in an inch catalogue, `9` the drill 9 mm in a metric one.
+std::string drill_name(std::string_view text, length::Unit unit) {
+    auto name = trade::canonical_drill_name(text);
+    const auto number = trade::canonical_pitch(text);
+    if (!name.empty() || number.empty())
+        return name;
+    if (unit == length::Unit::millimetre)
+        return number + " mm";
+    return text.find('.') == std::string_view::npos ? number : std::string();
+}
+
+// A shoulder runs in its hole: no chart gives one, and its thread goes no further.
+void refuse_for_shoulder(const std::string& word, const trade::Screw& screw) {
+    if (screw.shoulder)
+        throw error::BadData("hole: a shoulder is a bearing, no table has its hole: '" + word + "'",
+                             "give the hole's size or drill, or leave --hole away to have it "
+                             "reamed");
+}
+
 Hole measured(std::string_view text, const trade::Practice& practice, length::Unit unit) {
     try {
         const auto size = trade::read_dimension(text, How::caliper, Feature::hole, unit, practice);
@@ -67,6 +89,8 @@ Hole measured(std::string_view text, const trade::Practice& practice, length::Un
 Hole parse_hole(std::string_view text, const trade::Screw& screw, const trade::Tables& tables,
                 const trade::Practice& practice, length::Unit unit) {
     const auto word = trade::folded(text);
+    if (word == "close" || word == "normal" || word == "loose" || word == "tap")
+        refuse_for_shoulder(word, screw);
     if (word == "close")
         return published(word, screw.close, screw, tables);
     if (word == "normal")
@@ -75,8 +99,7 @@ Hole parse_hole(std::string_view text, const trade::Screw& screw, const trade::T
         return published(word, screw.loose, screw, tables);
     if (word == "tap")
         return tapping(screw, tables);
-    const auto name = trade::canonical_drill_name(text);
-    if (!name.empty())
+    if (const auto name = drill_name(text, unit); !name.empty())
         if (auto drill = drill_named(name, tables))
             return {HoleKind::drilled, std::string(text), *drill, {}, false};
     return measured(text, practice, unit);

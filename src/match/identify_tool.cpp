@@ -194,8 +194,7 @@ std::string_view to_text(Surety surety) {
 
 Identifier::Identifier(const trade::Tables& tables, const trade::Practice& practice)
     : tables_(tables), shop_(shop_with_every_drill(tables, practice)),
-      jobs_(with_holes(listed_questions(tables), {"close", "normal", "loose", "tap"},
-                       shop_),
+      jobs_(with_holes(listed_questions(tables), {"close", "normal", "loose", "tap"}, shop_),
             shop_) {
     for (const auto& series : tables.series())
         if (series.withdrawn)

@@ -148,7 +148,8 @@ Job make_job(const Question& question, const Shop& shop, trade::NumberSet marked
     Job job{&question, &shop, head_to_clear(question), {}, {}, {}, {}};
     if (job.head) {
         const bool washer = question.washer && question.screw.head_dia->hi < job.head->hi;
-        job.sizes = size_targets(question.screw, job.head->hi, washer, shop.practice);
+        job.sizes = size_targets(question.screw, job.head->hi, washer ? &*question.washer : nullptr,
+                                 shop.practice);
         if (!washer)
             job.made = made_for(question.screw, *job.sizes, shop.practice);
     }

@@ -18,8 +18,9 @@ std::optional<PublishedHole> published_hole(const trade::Screw& screw, std::stri
         return screw.normal;
     if (hole == "loose")
         return screw.loose;
-    return screw.tap ? std::optional(PublishedHole{screw.tap->drill, screw.tap->diameter})
-                     : std::nullopt;
+    const bool tapped = screw.tap && !screw.shoulder; // a shoulder does not go in its thread's hole
+    return tapped ? std::optional(PublishedHole{screw.tap->drill, screw.tap->diameter})
+                  : std::nullopt;
 }
 
 // A size in no drill index keeps its table's name.

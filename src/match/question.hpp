@@ -30,6 +30,7 @@ struct Washer {
     std::string name;
     length::Range outside_dia;
     length::MaybeRange thickness;
+    std::optional<trade::Counterbore> counterbore = {}; // published for a head on this washer
 };
 
 struct Question {
@@ -62,7 +63,9 @@ struct Shop {
                              length::Unit unit);
 
 // Reads `close`, `normal`, `loose`, `tap`, a drill's name, or a measured size with or without
-// limits (calipered). A name in a drill index is a drill. Throws error::BadData.
+// limits (calipered). A name in a drill index is a drill, and so is a bare number that is a drill
+// of the catalogue's unit there: `1` in inches, `9` in millimetres. Throws error::BadData, also for
+// a hole out of the tables for a shoulder screw.
 [[nodiscard]] Hole parse_hole(std::string_view text, const trade::Screw& screw,
                               const trade::Tables& tables, const trade::Practice& practice,
                               length::Unit unit);

@@ -31,17 +31,29 @@ const trade::Counterbore* published_row(const trade::Screw& screw) {
     return nullptr;
 }
 
+const trade::Counterbore* counterbore_of(const Washer& washer) {
+    return washer.counterbore ? &*washer.counterbore : nullptr;
+}
+
+// A screw of the shop's own may have a diameter and no size.
+bool is_large(const trade::Screw& screw) {
+    const auto inch = Length::from_nm(length::k_nm_per_inch);
+    if (screw.size)
+        return screw.size->diameter >= inch;
+    return screw.screw_dia && screw.screw_dia->hi >= inch;
+}
+
 Length over_head(const trade::Screw& screw, const trade::Practice& practice) {
-    const bool large = screw.size && screw.size->diameter >= Length::from_nm(length::k_nm_per_inch);
+    const bool large = is_large(screw);
     return large ? practice.published_over_head_inch : practice.published_over_head;
 }
 
 } // namespace
 
-SizeTargets size_targets(const trade::Screw& screw, Length head, bool washer,
+SizeTargets size_targets(const trade::Screw& screw, Length head, const Washer* washer,
                          const trade::Practice& practice) {
     SizeTargets targets;
-    const auto* row = washer ? nullptr : published_row(screw);
+    const auto* row = washer ? counterbore_of(*washer) : published_row(screw);
     targets.published = row ? row->diameter : head + over_head(screw, practice);
     targets.source = row ? row->rule : "head and shop practice";
     if (is_metric(screw) || (row && row->kind == "tool")) {

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "match/answer.hpp"
+#include "match/question.hpp"
 
 namespace match {
 
@@ -19,9 +20,9 @@ struct SizeTargets {
     std::string source;       // of `published`
 };
 
-// `head` is the largest that must go in; `washer` says that it is a washer's.
-[[nodiscard]] SizeTargets size_targets(const trade::Screw& screw, length::Length head, bool washer,
-                                       const trade::Practice& practice);
+// `head` is the largest that must go in; `washer`, if not null, is the one whose it is.
+[[nodiscard]] SizeTargets size_targets(const trade::Screw& screw, length::Length head,
+                                       const Washer* washer, const trade::Practice& practice);
 
 // Judged at the middle of the cutting diameter. Empty when it is larger than the largest.
 [[nodiscard]] std::optional<SizeClass> size_class(const length::Range& cut_dia,

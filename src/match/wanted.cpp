@@ -9,8 +9,11 @@ namespace match {
 
 namespace {
 
-// Published close, normal, loose, then the smallest.
+// Published close, normal, loose, then the smallest. For a screw that nobody knows the diameter of
+// no drill is wanted rather than another.
 const CandidateHole* preferred_hole(const Job& job) {
+    if (!job.question->screw.screw_dia && job.question->hole.kind == HoleKind::chosen)
+        return nullptr;
     const auto better = [](const CandidateHole& a, const CandidateHole& b) {
         return a.published < b.published;
     };

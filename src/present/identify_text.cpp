@@ -11,6 +11,7 @@
 #include "present/identify_words.hpp"
 #include "present/table.hpp"
 #include "present/text.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -75,6 +76,10 @@ std::string listed_size(const length::MaybeRange& range, length::Unit unit) {
     return range->lo == range->hi ? lo : lo + " to " + short_size(range->hi, unit);
 }
 
+bool from_memory(const match::Likeness& row) {
+    return row.origin.confidence == "memory";
+}
+
 std::string published_text(const ToolIdentity& identity, const IdentifyLayout& layout) {
     if (identity.published.empty())
         return "\nNo listed tool has these figures.\n";
@@ -85,11 +90,14 @@ std::string published_text(const ToolIdentity& identity, const IdentifyLayout& l
         const auto& row = identity.published[i];
         table.add({row.name, row.size, row.hole, listed_size(row.cut_dia, layout.unit),
                    listed_size(row.pilot_dia, layout.unit),
-                   row.result == Verdict::pass ? "yes" : "may", row.origin.confidence});
+                   row.result == Verdict::pass ? "yes" : "may",
+                   std::string(trade::how_sure_shortly(row.origin.confidence))});
     }
     auto text = "\n" + table.text(layout.width, layout.style);
     if (shown < identity.published.size())
         text += fmt::format("And {} more.\n", identity.published.size() - shown);
+    if (std::any_of(identity.published.begin(), identity.published.end(), from_memory))
+        text += fmt::format("not checked: {}.\n", trade::how_sure("memory"));
     return text;
 }
 

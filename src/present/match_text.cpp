@@ -175,7 +175,8 @@ bool usable(const match::Report& report) {
 }
 
 // When nothing can be used: the tool to look for.
-std::string wanted_text(const match::Report& report, const MatchLayout& layout) {
+std::string wanted_text(const match::Report& report, const trade::Screw& screw,
+                        const MatchLayout& layout) {
     const auto& wanted = report.wanted;
     if (usable(report) || !wanted.cutter)
         return {};
@@ -183,6 +184,8 @@ std::string wanted_text(const match::Report& report, const MatchLayout& layout) 
     if (wanted.pilot)
         line += ", pilot " + say(*wanted.pilot, layout.unit) +
                 (wanted.drill ? " for drill " + wanted.drill->name : "");
+    else if (!screw.screw_dia)
+        line += "; pilot and drill wait for the screw's diameter, which is not known";
     return fmt::format("{}\n", fmt::join(wrapped(line + ".", layout.width), "\n"));
 }
 
@@ -197,7 +200,7 @@ std::string match_text(const match::Report& report, const trade::Screw& screw,
             text += reasons_text(report.answers.front(), layout);
         text += others_text(report, layout) + "\n";
     }
-    text += counts_text(report, layout.pairs) + wanted_text(report, layout);
+    text += counts_text(report, layout.pairs) + wanted_text(report, screw, layout);
     return usable(report) ? text + k_caution : text;
 }
 

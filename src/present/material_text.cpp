@@ -13,6 +13,7 @@
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "trade/conversion.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -51,7 +52,8 @@ std::string bare(const std::string& text) {
 
 std::string from(const trade::Origin& origin) {
     const bool more = !origin.confidence.empty() && origin.confidence != origin.source;
-    return origin.source + (more ? " (" + origin.confidence + ")" : "");
+    return origin.source +
+           (more ? fmt::format(" ({})", trade::how_sure(origin.confidence)) : std::string());
 }
 
 bool refused(const Material& material) {

@@ -59,10 +59,13 @@ Json list_of(const Rows& rows, Convert convert) {
 Json screw_json(const trade::Screw& screw) {
     return {{"name", screw.name},
             {"form", text_json(screw.form)},
+            {"form_said", screw.form_said},
             {"series", text_json(screw.series)},
             {"series_said", screw.series_said},
             {"size", screw.size ? Json(screw.size->text) : Json(nullptr)},
             {"pitch", text_json(screw.pitch)},
+            {"thread", text_json(screw.thread)},
+            {"taken", screw.taken},
             {"screw_mm", range_mm(screw.screw_dia)},
             {"head_mm", range_mm(screw.head_dia)},
             {"head_measured", screw.head_measured},

@@ -5,12 +5,14 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <vector>
 
 #include "length/print.hpp"
 #include "match/say.hpp"
 #include "present/table.hpp"
 #include "present/text.hpp"
+#include "trade/sureness.hpp"
 
 namespace present {
 
@@ -26,8 +28,10 @@ std::string lines(const std::string& text, std::size_t width) {
 class Sources {
   public:
     std::string mark(const trade::Origin& origin) {
-        const auto text =
-            origin.source + (origin.confidence.empty() ? "" : " (" + origin.confidence + ")");
+        const auto text = fmt::format(
+            "{}{}", origin.source,
+            origin.confidence.empty() ? ""
+                                      : fmt::format(" ({})", trade::how_sure(origin.confidence)));
         for (std::size_t i = 0; i < texts_.size(); ++i)
             if (texts_[i] == text)
                 return fmt::format("[{}]", i + 1);
@@ -76,6 +80,16 @@ void add_hole(Table& table, const char* what, const std::optional<trade::Clearan
         table.add({what, hole->drill, length::to_text(hole->diameter, unit), from});
 }
 
+// `tap, pitch 18`, `tap, pitch 20 BSW`, `tap, thread 5/16-18` of a shoulder screw
+std::string tap_name(const trade::Screw& screw) {
+    const auto& tap = *screw.tap;
+    const bool metric = screw.size && screw.size->system == trade::SizeSystem::metric;
+    if (!screw.thread.empty())
+        return fmt::format("tap, thread {}{}{}", screw.thread, metric ? "x" : "-", tap.pitch);
+    const bool whitworth = tap.thread == "BSW" || tap.thread == "BSF";
+    return fmt::format("tap, pitch {}{}", tap.pitch, whitworth ? " " + tap.thread : "");
+}
+
 std::string holes_text(const trade::Screw& screw, length::Unit unit, const Style& style,
                        std::size_t width, Sources& sources) {
     Table table({{"hole"}, {"drill"}, {"diameter", true}, {"from"}});
@@ -83,9 +97,24 @@ std::string holes_text(const trade::Screw& screw, length::Unit unit, const Style
     add_hole(table, "normal", screw.normal, screw.clearance_system, unit);
     add_hole(table, "loose", screw.loose, screw.clearance_system, unit);
     if (screw.tap)
-        table.add({"tap, pitch " + screw.tap->pitch, screw.tap->drill,
-                   length::to_text(screw.tap->diameter, unit), sources.mark(screw.tap->origin)});
+        table.add({tap_name(screw), screw.tap->drill, length::to_text(screw.tap->diameter, unit),
+                   sources.mark(screw.tap->origin)});
     return table.empty() ? std::string() : table.text(width, style) + "\n";
+}
+
+// Whether some table says which counterbore or spotface this head has, or which tool is its own;
+// a least cutter only follows from the head.
+bool is_published(const trade::Screw& screw) {
+    return std::any_of(screw.counterbores.begin(), screw.counterbores.end(), [](const auto& row) {
+        return row.kind == "recommended" || row.kind == "spotface" || row.kind == "tool";
+    });
+}
+
+std::string taken_from_head(std::size_t width) {
+    return lines("No table publishes a counterbore for this head: it is taken from the head, by "
+                 "the practice 'published over head'.",
+                 width) +
+           "\n";
 }
 
 std::string counterbores_text(const trade::Screw& screw, length::Unit unit, const Style& style,
@@ -94,7 +123,8 @@ std::string counterbores_text(const trade::Screw& screw, length::Unit unit, cons
     for (const auto& row : screw.counterbores)
         table.add({row.rule, row.kind, length::to_text(row.diameter, unit), row.name,
                    sources.mark(row.origin)});
-    return table.empty() ? std::string() : table.text(width, style) + "\n";
+    const auto text = table.empty() ? std::string() : table.text(width, style) + "\n";
+    return is_published(screw) ? text : text + taken_from_head(width);
 }
 
 std::string key_of(const trade::Screw& screw) {
@@ -112,10 +142,34 @@ std::string differing_heads(const trade::Screw& screw, length::Unit unit) {
     return fmt::format("{}", fmt::join(others, ", "));
 }
 
+// ` (no form said)`, ` (shoulder 8 mm, thread M6)`
+std::string aside(const trade::Screw& screw) {
+    if (screw.shoulder && screw.size && !screw.thread.empty()) {
+        const bool metric = screw.size->system == trade::SizeSystem::metric;
+        const auto shoulder =
+            metric ? length::with_unit(screw.size->diameter, length::Unit::millimetre)
+                   : screw.size->text + " in";
+        return fmt::format(" (shoulder {}, thread {})", shoulder, screw.thread);
+    }
+    return screw.form_said ? "" : " (no form said)";
+}
+
+// How the text was read where it could be read otherwise, and what is to be said of the head.
+std::string remarks(const trade::Screw& screw, std::size_t width) {
+    std::string text;
+    for (const auto& taken : screw.taken)
+        text += lines(safe(taken) + ".", width);
+    if (screw.origin.confidence == "memory")
+        text += lines(fmt::format("The head is {}.", trade::how_sure("memory")), width);
+    if (trade::to_be_said(screw.origin.note))
+        text += lines("Of this head: " + safe(screw.origin.note) + ".", width);
+    return text;
+}
+
 } // namespace
 
 std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::size_t width) {
-    std::string text = safe(screw.name);
+    std::string text = safe(screw.name) + aside(screw);
     if (!screw.series.empty())
         text += ", " + screw.series;
     text += ": head " + say(screw.head_dia, unit) + (screw.head_measured ? " as measured" : "");
@@ -127,9 +181,7 @@ std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::siz
         summary += lines("Heads differ at this size (" + others +
                              "); answered for the larger, --series names another.",
                          width);
-    if (screw.origin.confidence == "memory")
-        summary += lines("The head is from memory, no published table was read.", width);
-    return summary;
+    return summary + remarks(screw, width);
 }
 
 std::string screw_text(const trade::Screw& screw, length::Unit unit, const Style& style,

@@ -136,6 +136,12 @@ void check_plausible(std::string_view text, Length nominal, Feature feature, Uni
                     length::with_unit(row.most, unit)));
 }
 
+// Of all features a flat alone may be no distance away: it starts at the very end of the shank.
+bool is_zero(std::string_view cell, Unit bare) {
+    const auto reading = length::parse_reading_or_zero(cell, bare);
+    return reading.nominal.value == Length();
+}
+
 } // namespace
 
 std::string_view to_text(Feature feature) {
@@ -168,6 +174,8 @@ Range limits_of(const length::Written& written, How how, Feature feature,
 Dimension read_dimension(std::string_view text, How how, Feature feature, Unit bare,
                          const Practice& practice) {
     const auto cell = trimmed(text);
+    if (feature == Feature::flat_at && is_zero(cell, bare))
+        return {std::string(cell), how, length::exactly(Length())};
     const auto reading = length::parse_reading(cell, bare);
     check_plausible(cell, reading.nominal.value, feature, bare);
     return {std::string(cell), how,

@@ -54,6 +54,7 @@ enum class Feature {
 // the practice table (mark on a cutter -.003 +.001, caliper +-.001, ...; a fraction or a plain
 // metric size marked on a pilot names its hole, .001 to .004 over the pilot or e8; unstated: a
 // fraction as a mark where the feature carries marks, else +-1/64; a decimal +-.002).
+// A flat may start at the very end of the shank: 0, exactly.
 // Throws error::BadData, also for sizes that the feature cannot have.
 [[nodiscard]] Dimension read_dimension(std::string_view text, How how, Feature feature,
                                        length::Unit bare, const Practice& practice);

@@ -57,34 +57,12 @@ void add_clearances(Screw& screw, const Tables& tables) {
             add_clearance(screw, row);
 }
 
-// The row of the pitch asked for; else the first, coarse first, that the head is made with.
-std::optional<TapDrill> tap_drill(const std::vector<TapDrill>& rows, const std::string& pitch,
-                                  const Head& head) {
-    const auto found = std::find_if(rows.begin(), rows.end(), [&](const TapDrill& row) {
-        const auto row_pitch = canonical_pitch(row.pitch);
-        return pitch.empty() ? head.pitches.empty() || has_pitch(head, row_pitch)
-                             : row_pitch == pitch;
-    });
-    return found == rows.end() ? std::nullopt : std::optional(*found);
-}
-
-// A shoulder screw's thread is not its size; it stands beside it.
-void add_tap_drill(Screw& screw, const Head& head, const Tables& tables) {
-    if (!screw.shoulder) {
-        screw.tap = tap_drill(tables.tap_drills(screw.size->text), screw.pitch, head);
-        return;
-    }
-    if (head.thread.empty())
-        return;
-    const auto thread = parse_thread(head.thread);
-    screw.tap = tap_drill(tables.tap_drills(thread.size.text),
-                          thread.pitch.empty() ? screw.pitch : thread.pitch, head);
-}
-
 std::string name_of(const AskedScrew& asked) {
     const auto& thread = asked.thread;
+    // A pitch is of the thread, which a shoulder screw does not go by.
+    const bool shoulder = asked.form == "shoulder";
     const auto* mark = thread.size.system == SizeSystem::metric ? "x" : "-";
-    const auto pitch = thread.pitch.empty() ? std::string() : mark + thread.pitch;
+    const auto pitch = thread.pitch.empty() || shoulder ? std::string() : mark + thread.pitch;
     // A bare 1 or 2 would be read as a number size.
     const bool whole_inches = thread.size.system == SizeSystem::inch && pitch.empty() &&
                               thread.size.text.find('/') == std::string::npos;
@@ -105,13 +83,16 @@ Screw screw_with(const AskedScrew& asked, std::vector<Head> heads, const Tables&
         length::spanning(head.head_height_min.value_or(head.head_height_max), head.head_height_max);
     screw.hex = has_word(asked.form, "hex") || has_word(asked.form, "hexagon");
     screw.shoulder = has_word(asked.form, "shoulder");
+    screw.thread = head.thread;
+    screw.form_said = asked.form_said;
+    screw.taken = asked.taken;
     screw.fillet_dia = head.fillet_dia_max;
     screw.drive = head.drive;
     screw.drive_size = head.drive_size;
     screw.series_said = !asked.series.empty();
     screw.origin = head.origin;
     add_clearances(screw, tables);
-    add_tap_drill(screw, head, tables);
+    screw.tap = tap_drill_for(head, screw.pitch, tables);
     for (auto& row : tables.counterbores(asked.thread.size.text))
         if (row.series == head.series)
             screw.counterbores.push_back(std::move(row));
@@ -143,6 +124,10 @@ const OwnScrew* find_own(std::string_view text, const std::vector<OwnScrew>& own
         try {
             auto asked = words.read(name);
             asked.thread.bare = std::nullopt;
+            asked.thread.length.clear();
+            if (asked.form.empty() && asked.series.empty())
+                asked.form = asked.usual_form;
+            asked.usual_form.clear();
             return asked;
         } catch (const error::BadData&) {
             return std::nullopt;
@@ -202,7 +187,11 @@ ScrewRequest parse_screw(std::string_view text, const Tables& tables) {
 }
 
 Screw listed_screw(const Head& head, const Tables& tables) {
-    return screw_with({{head.size, {}, {}}, head.form, {head.series}}, {head}, tables);
+    AskedScrew asked;
+    asked.thread.size = head.size;
+    asked.form = head.form;
+    asked.series = {head.series};
+    return screw_with(asked, {head}, tables);
 }
 
 ScrewFinder::ScrewFinder(const Tables& tables, std::vector<OwnScrew> own)

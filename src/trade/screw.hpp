@@ -16,9 +16,11 @@
 
 namespace trade {
 
-// A screw as written: `5/16-18 socket head cap`, `M8 socket head cap`, `5/16-18 shcs 1936`,
-// `socket head cap #10-32`. A bare integer is a number size if it is 0 to 12 or its pitch is 24 or
-// more; one that no table has with that pitch is then tried in inches (`1-8 hex cap`).
+// A screw as written: `5/16-18 socket head cap`, `M6x20 DIN912`, `5/16-18 shcs 1936`, `allen
+// #10-32`, `1/4-20 x 3/4`. A bare integer is a number size if it is 0 to 12 with a pitch of 24 or
+// more, inches with a coarser one (`1-8 hex cap`); alone it is refused. Without a form it is a
+// socket head cap screw, a bolt a hexagon. A shoulder screw goes by its shoulder, or by a thread
+// that is no shoulder.
 struct ScrewRequest {
     ScrewSize size;
     std::string pitch;  // as text; empty when not said
@@ -55,6 +57,9 @@ struct Screw {
     bool head_measured = false; // head_dia is the user's, not the table's
     bool hex = false;           // spotfaced rather than sunk
     bool shoulder = false;
+    std::string thread;             // of a shoulder screw, as a size
+    bool form_said = true;          // else the usual form stands in
+    std::vector<std::string> taken; // how what could be read in two ways was read, for people
     std::optional<length::Length> fillet_dia;
     std::string drive;
     std::string drive_size;
@@ -92,7 +97,8 @@ class ScrewFinder {
 
 // The screw that `text` names. `series`, if not empty, overrides the one in the text. An own screw
 // of that name comes before the tables. Larger head: by diameter, then height, then table order,
-// among the standing series of the form with that size and pitch; withdrawn series only by name.
+// among the standing series of the form with that size and whose thread may have that pitch;
+// withdrawn series only by name.
 // Close, normal and loose: ASME B18.2.8 and ISO 273, sizes missing there from the shop chart;
 // shoulder screws have none.
 // Throws error::BadData (unreadable, pitch that no row has) or error::NoSuchRecord (no such size).

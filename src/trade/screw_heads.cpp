@@ -12,6 +12,8 @@
 
 #include "error/error.hpp"
 #include "length/print.hpp"
+#include "trade/sureness.hpp"
+#include "trade/text.hpp"
 
 namespace trade {
 
@@ -26,55 +28,16 @@ std::vector<Head> kept(std::vector<Head> heads, const auto& keep) {
     return heads;
 }
 
-bool goes_with(const Head& head, const AskedScrew& asked) {
-    return (asked.form.empty() || head.form == asked.form) &&
-           (asked.series.empty() || contains(asked.series, head.series)) &&
-           (asked.thread.pitch.empty() || has_pitch(head, asked.thread.pitch));
+// A thread that only the series named after it have: BSW of `BSW/BSF socket`, BA of `BA socket`.
+bool names_its_series(std::string_view thread) {
+    return thread == "BSW" || thread == "BSF" || thread == "BA";
 }
 
-bool any_goes_with(const AskedScrew& asked, const Tables& tables) {
-    const auto heads = tables.heads(asked.thread.size.text);
-    return std::any_of(heads.begin(), heads.end(),
-                       [&](const Head& head) { return goes_with(head, asked); });
-}
-
-// A bare whole number that names no row is tried the other way: `1-8 hex cap` is one inch.
-void settle_bare_number(AskedScrew& asked, const Tables& tables) {
-    if (!asked.thread.bare || any_goes_with(asked, tables))
-        return;
-    const auto inches = inch_size(*asked.thread.bare);
-    if (!inches)
-        return;
-    auto other = asked;
-    other.thread.size = *inches;
-    if (any_goes_with(other, tables))
-        asked = other;
-}
-
-// Names of the series, each once, in the order of the rows.
-std::vector<std::string> series_of(const std::vector<Head>& heads) {
-    std::vector<std::string> names;
-    for (const auto& head : heads)
-        if (!contains(names, head.series))
-            names.push_back(head.series);
-    return names;
-}
-
-std::vector<std::string> forms_of(const std::vector<Head>& heads) {
-    std::vector<std::string> names;
-    for (const auto& head : heads)
-        if (!contains(names, head.form))
-            names.push_back(head.form);
-    return names;
-}
-
-std::vector<std::string> pitches_of(const std::vector<Head>& heads) {
-    std::vector<std::string> pitches;
-    for (const auto& head : heads)
-        for (const auto& pitch : head.pitches)
-            if (!contains(pitches, pitch))
-                pitches.push_back(pitch);
-    return pitches;
+bool names_thread(const std::string& series, std::string_view thread) {
+    for (const auto& word : split(series, ' '))
+        if (contains(split(word, '/'), thread))
+            return true;
+    return false;
 }
 
 // Sizes that a table may have, smallest first in each system; only for saying what there is.
@@ -104,44 +67,12 @@ std::string sizes_text(const Tables& tables, const auto& keep) {
     return sizes.empty() ? std::string("none") : joined(sizes);
 }
 
-// Settles the form; throws if neither words nor series say one.
-void settle_form(AskedScrew& asked, const ScrewWords& words, const std::vector<Head>& heads) {
-    if (!asked.form.empty())
-        return;
-    if (!asked.series.empty()) {
-        auto possible = asked.series; // those with a row of this size, if any
-        std::erase_if(possible,
-                      [&](const std::string& name) { return !contains(series_of(heads), name); });
-        asked.form = words.form_of(possible.empty() ? asked.series : possible);
-    }
-    if (!asked.form.empty())
-        return;
-    const auto forms = forms_of(heads);
-    throw error::BadData(fmt::format("screw: no form of head: '{}'", asked.thread.size.text),
-                         "say one: " + (forms.empty() ? words.forms_text() : joined(forms)));
-}
-
-// Leaves one series where the words allow several; throws if the size does not tell them apart.
-void settle_series(AskedScrew& asked, const ScrewWords& words, const std::vector<Head>& heads) {
-    if (asked.series.empty())
-        return;
-    std::erase_if(asked.series,
-                  [&](const std::string& name) { return words.find(name)->form != asked.form; });
-    if (asked.series.size() <= 1)
-        return;
-    auto possible = asked.series;
-    std::erase_if(possible,
-                  [&](const std::string& name) { return !contains(series_of(heads), name); });
-    if (possible.size() > 1)
-        throw error::BadData(fmt::format("screw: more than one series: '{}'", joined(possible)),
-                             "name one of them");
-    if (possible.empty())
-        possible.push_back(asked.series.front());
-    asked.series = possible;
-}
-
+// Doubtful heads come last.
 void sort_larger_first(std::vector<Head>& heads) {
     std::stable_sort(heads.begin(), heads.end(), [](const Head& a, const Head& b) {
+        const bool a_doubtful = doubtful(a.origin.note);
+        if (a_doubtful != doubtful(b.origin.note))
+            return !a_doubtful;
         return std::tie(a.head_dia.hi, a.head_height_max) >
                std::tie(b.head_dia.hi, b.head_height_max);
     });
@@ -164,10 +95,10 @@ void check_size(const std::vector<Head>& of_form, const AskedScrew& asked, const
 }
 
 void check_pitch(const std::vector<Head>& with_pitch, const std::vector<Head>& of_size,
-                 const std::string& pitch) {
+                 const std::string& pitch, const Tables& tables) {
     if (!with_pitch.empty())
         return;
-    const auto pitches = pitches_of(of_size);
+    const auto pitches = pitches_of(of_size, tables);
     throw error::BadData(fmt::format("screw: no table has this pitch: '{}'", pitch),
                          pitches.empty() ? "leave the pitch out"
                                          : "pitches there are: " + joined(pitches));
@@ -175,17 +106,64 @@ void check_pitch(const std::vector<Head>& with_pitch, const std::vector<Head>& o
 
 } // namespace
 
-bool has_pitch(const Head& head, const std::string& pitch) {
-    return std::any_of(head.pitches.begin(), head.pitches.end(),
-                       [&](const std::string& text) { return canonical_pitch(text) == pitch; });
+std::vector<TapDrill> tap_drills_for(const Head& head, const Tables& tables) {
+    auto rows = tables.tap_drills(head.thread.empty() ? head.size.text : head.thread);
+    const auto of_series = [&](const TapDrill& row) {
+        return names_thread(head.series, row.thread);
+    };
+    const bool named = std::any_of(rows.begin(), rows.end(), of_series);
+    std::erase_if(rows, [&](const TapDrill& row) {
+        return named ? !of_series(row)
+                     : names_its_series(row.thread) && head.size.system != SizeSystem::ba;
+    });
+    return rows;
 }
 
-AskedScrew settled(AskedScrew asked, const ScrewWords& words, const Tables& tables) {
-    settle_bare_number(asked, tables);
-    const auto heads = tables.heads(asked.thread.size.text);
-    settle_form(asked, words, heads);
-    settle_series(asked, words, heads);
-    return asked;
+std::optional<TapDrill> tap_drill_for(const Head& head, const std::string& pitch,
+                                      const Tables& tables) {
+    const auto rows = tap_drills_for(head, tables);
+    const auto found = std::find_if(rows.begin(), rows.end(), [&](const TapDrill& row) {
+        const auto row_pitch = canonical_pitch(row.pitch);
+        return pitch.empty() ? head.pitches.empty() || has_pitch(head, row_pitch)
+                             : row_pitch == pitch;
+    });
+    return found == rows.end() ? std::nullopt : std::optional(*found);
+}
+
+bool has_pitch(const Head& head, const std::string& pitch) {
+    return std::any_of(head.pitches.begin(), head.pitches.end(),
+                       [&](const std::string& listed) { return canonical_pitch(listed) == pitch; });
+}
+
+bool may_have_pitch(const Head& head, const std::string& pitch, const Tables& tables) {
+    if (pitch.empty() || has_pitch(head, pitch))
+        return true;
+    const auto rows = tap_drills_for(head, tables);
+    return std::any_of(rows.begin(), rows.end(),
+                       [&](const TapDrill& row) { return canonical_pitch(row.pitch) == pitch; });
+}
+
+// Names of the series, each once, in the order of the rows.
+std::vector<std::string> series_of(const std::vector<Head>& heads) {
+    std::vector<std::string> names;
+    for (const auto& head : heads)
+        if (!contains(names, head.series))
+            names.push_back(head.series);
+    return names;
+}
+
+std::vector<std::string> pitches_of(const std::vector<Head>& heads, const Tables& tables) {
+    std::vector<std::string> pitches;
+    const auto add = [&](const std::string& pitch) {
+        if (!contains(pitches, pitch))
+            pitches.push_back(pitch);
+    };
+    for (const auto& head : heads)
+        std::for_each(head.pitches.begin(), head.pitches.end(), add);
+    for (const auto& head : heads)
+        for (const auto& row : tap_drills_for(head, tables))
+            add(row.pitch);
+    return pitches;
 }
 
 std::vector<Head> choose_heads(const AskedScrew& asked, const ScrewWords& words,
@@ -197,14 +175,14 @@ std::vector<Head> choose_heads(const AskedScrew& asked, const ScrewWords& words,
         return !asked.series.empty() && head.series == asked.series.front();
     };
     const auto has_the_pitch = [&](const Head& head) {
-        return asked.thread.pitch.empty() || has_pitch(head, asked.thread.pitch);
+        return may_have_pitch(head, asked.thread.pitch, tables);
     };
     const auto with_pitch = kept(of_form, has_the_pitch);
     const auto named = kept(with_pitch, is_named);
     if (!asked.series.empty())
-        check_pitch(named, kept(of_form, is_named), asked.thread.pitch);
+        check_pitch(named, kept(of_form, is_named), asked.thread.pitch, tables);
     else
-        check_pitch(with_pitch, of_form, asked.thread.pitch);
+        check_pitch(with_pitch, of_form, asked.thread.pitch, tables);
 
     auto standing = kept(with_pitch, [&](const Head& head) {
         const auto* series = words.find(head.series);
@@ -212,9 +190,11 @@ std::vector<Head> choose_heads(const AskedScrew& asked, const ScrewWords& words,
     });
     sort_larger_first(standing);
     if (named.empty() && standing.empty())
-        throw error::NoSuchRecord(fmt::format("screw: only a withdrawn series has this size: '{}'",
-                                              asked.thread.size.text),
-                                  "name it to use it: " + joined(series_of(with_pitch)));
+        throw error::NoSuchRecord(
+            fmt::format("screw: only a withdrawn series has this size{}: '{}'",
+                        with_pitch.size() < of_form.size() ? " and pitch" : "",
+                        asked.thread.size.text),
+            "name it to use it: " + joined(series_of(with_pitch)));
     auto heads = named;
     heads.insert(heads.end(), standing.begin(), standing.end());
     return heads;

@@ -3,7 +3,8 @@
 
 // Reading goes in three steps: words that say nothing (screw, head, series) are dropped from the
 // text and from the phrases alike; known phrases are taken, longest first; what is left must be one
-// size. So `socket head cap screw #10-32` and `#10-32 socket cap` are the same.
+// size, perhaps with a length after it. So `socket head cap screw #10-32 x 1/2` and `#10-32 socket
+// cap` are the same.
 #include "trade/screw_words.hpp"
 
 #include <fmt/format.h>
@@ -21,13 +22,20 @@ namespace trade {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> k_say_nothing{"screw", "screws",  "head",  "heads",
-                                                        "bolt",  "pattern", "bolts", "series"};
+// The last three are property classes of ISO 898-1.
+constexpr std::array<std::string_view, 13> k_say_nothing{
+    "screw",  "screws", "head", "heads", "bolt", "pattern", "bolts",
+    "series", "long",   "lg",   "8.8",   "10.9", "12.9"};
 // Say something only where a series of the form goes by them.
 constexpr std::array<std::string_view, 3> k_say_little{"cap", "machine", "slotted"};
-// Name a pitch that must be there as a number too.
-constexpr std::array<std::string_view, 6> k_thread_series{"unc", "unf",    "unef",
-                                                          "uns", "coarse", "fine"};
+// Name the drive; beside another form they say nothing: `allen button head`.
+constexpr std::array<std::string_view, 4> k_name_the_drive{"allen", "socket", "hex socket",
+                                                           "hexagon socket"};
+// The form of the heads that no counterbore is for.
+constexpr std::string_view k_countersunk = "countersunk";
+// Name a pitch of the size.
+constexpr std::array<std::string_view, 8> k_thread_series{"unc", "unf", "unef",   "uns",
+                                                          "bsw", "bsf", "coarse", "fine"};
 constexpr std::array<std::string_view, 12> k_size_words{
     "in", "in.", "inch", "inches", "mm", "no", "no.", "number", "tpi", "ba", "m", "x"};
 
@@ -93,6 +101,15 @@ std::vector<std::string> in_both(const std::vector<std::string>& a,
     return both;
 }
 
+// A bolt has a hexagon, a machine screw has none: which head it has must be said.
+std::string usual_form(std::string_view text) {
+    const auto words = split(folded(text), ' ');
+    if (contains(words, "machine") || contains(words, "slotted"))
+        return {};
+    const bool bolt = contains(words, "bolt") || contains(words, "bolts");
+    return bolt ? "hex cap" : "socket head cap";
+}
+
 } // namespace
 
 std::string joined(const std::vector<std::string>& names) {
@@ -106,6 +123,8 @@ struct ScrewWords::Found {
         std::vector<std::string> series;
     };
     std::vector<std::string> forms;
+    std::string drive_form;  // named by the drive alone
+    std::string countersunk; // the words that say so
     std::vector<Named> named;
     struct Left {
         std::string token;
@@ -145,6 +164,13 @@ std::string ScrewWords::form_of(const std::vector<std::string>& names) const {
     return form;
 }
 
+bool ScrewWords::has_form(const std::vector<std::string>& names, std::string_view form) const {
+    return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+        const auto* series = find(name);
+        return series && series->form == form;
+    });
+}
+
 std::string ScrewWords::forms_text() const {
     std::vector<std::string> forms;
     for (const auto& series : series_)
@@ -175,7 +201,11 @@ bool ScrewWords::names(std::string_view words, Found& found) const {
         if (phrase.words != words)
             continue;
         if (phrase.series.empty()) {
-            if (!contains(found.forms, phrase.form))
+            if (phrase.form == k_countersunk)
+                found.countersunk = words;
+            else if (contains(k_name_the_drive, words))
+                found.drive_form = phrase.form;
+            else if (!contains(found.forms, phrase.form))
                 found.forms.push_back(phrase.form);
             return true;
         }
@@ -236,48 +266,61 @@ std::vector<std::string> ScrewWords::read_series(std::string_view text,
     return result;
 }
 
-// The words that no phrase takes are one size, side by side.
+// The words that no phrase takes are one size, side by side; its length may stand apart.
 Thread ScrewWords::read_size(const Found& found, std::string_view text) const {
-    std::string thread_series;
     std::vector<std::string> size;
     std::size_t size_at = 0;
     for (const auto& [token, at] : found.left) {
-        if (contains(k_say_little, token))
+        if (contains(k_say_little, token) || contains(k_thread_series, token))
             continue;
-        if (contains(k_thread_series, token)) {
-            thread_series = token;
-            continue;
-        }
         if (!like_size(token))
             throw error::BadData(fmt::format("screw: not a word that is known: '{}'", token),
                                  known_text());
-        if (!size.empty() && at != size_at + size.size())
+        if (!size.empty() && at != size_at + 1 && token[0] != 'x')
             throw error::BadData(fmt::format("screw: a size in two places: '{}'", text),
                                  "write size and pitch together: 5/16-18");
-        if (size.empty())
-            size_at = at;
-        size.push_back(token);
+        size_at = at;
+        if (token != "-" || !size.empty())
+            size.push_back(token);
     }
+    if (!size.empty() && size.back() == "-")
+        size.pop_back();
     if (size.empty())
         throw error::BadData(fmt::format("screw: no size: '{}'", text),
                              "a size first: #10-32, 5/16-18, M8, 2BA, then the form");
-    auto thread = parse_thread(phrase_of(size, 0, size.size()));
-    if (!thread_series.empty() && thread.pitch.empty())
-        throw error::BadData(fmt::format("screw: no pitch beside '{}'", thread_series),
-                             "write the pitch as a number: 5/16-18, M8x1.25");
-    return thread;
+    return parse_thread(phrase_of(size, 0, size.size()));
+}
+
+// `unf`, `bsf`, `coarse`; the last one that is said.
+std::string ScrewWords::thread_series(const Found& found) {
+    std::string said;
+    for (const auto& named : found.named)
+        if (contains(k_thread_series, named.words))
+            said = named.words;
+    for (const auto& left : found.left)
+        if (contains(k_thread_series, left.token))
+            said = left.token;
+    return said;
 }
 
 AskedScrew ScrewWords::read(std::string_view text) const {
     const auto found = find_phrases(text);
+    if (!found.countersunk.empty())
+        throw error::BadData(
+            fmt::format("screw: a countersunk head wants a countersink, not a counterbore: '{}'",
+                        found.countersunk),
+            "countersink to the head's angle, 82 degrees for inch screws and 90 for metric ones; "
+            "counterbores are for: " +
+                forms_text());
     if (found.forms.size() > 1)
         throw error::BadData(fmt::format("screw: {} forms of head ({}): '{}'", found.forms.size(),
                                          joined(found.forms), text),
                              "one form: " + forms_text());
     AskedScrew asked;
-    if (!found.forms.empty())
-        asked.form = found.forms.front();
+    asked.form = found.forms.empty() ? found.drive_form : found.forms.front();
     asked.series = narrowed(found, asked.form);
+    asked.thread_series = thread_series(found);
+    asked.usual_form = usual_form(text);
     asked.thread = read_size(found, text);
     return asked;
 }

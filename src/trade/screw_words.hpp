@@ -19,6 +19,10 @@ struct AskedScrew {
     Thread thread;
     std::string form;                // empty: not said
     std::vector<std::string> series; // that the words allow, by rank; empty: not said
+    std::string thread_series = {};  // `unf`, `bsw`, `coarse`; empty: not said
+    std::string usual_form = {};     // stands in where neither form nor series settles it
+    bool form_said = true;
+    std::vector<std::string> taken = {}; // how what could be read in two ways was read, for people
 
     bool operator==(const AskedScrew&) const = default;
 };
@@ -28,7 +32,7 @@ class ScrewWords {
     explicit ScrewWords(const Tables& tables);
 
     // Words in any order; the longest phrase that is known wins. Throws error::BadData naming the
-    // word that is not known, or what is missing or said twice.
+    // word that is not known, what is missing or said twice, or a head that is countersunk.
     [[nodiscard]] AskedScrew read(std::string_view text) const;
 
     // The series that `text` names, as asked for apart from the screw, among those of `form` if it
@@ -41,6 +45,8 @@ class ScrewWords {
     [[nodiscard]] const Series* find(std::string_view name) const;
     // The one form of these series, else empty.
     [[nodiscard]] std::string form_of(const std::vector<std::string>& names) const;
+    // Whether one of these series has the form.
+    [[nodiscard]] bool has_form(const std::vector<std::string>& names, std::string_view form) const;
     // `socket head cap, fillister, ...`
     [[nodiscard]] std::string forms_text() const;
 
@@ -56,6 +62,7 @@ class ScrewWords {
     [[nodiscard]] std::vector<std::string> narrowed(const Found& found,
                                                     std::string_view form) const;
     [[nodiscard]] Thread read_size(const Found& found, std::string_view text) const;
+    [[nodiscard]] static std::string thread_series(const Found& found);
     [[nodiscard]] std::string known_text() const;
     [[nodiscard]] std::string with_forms(const std::vector<std::string>& names) const;
 

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
+#include <string>
 
 #include "tables.hpp"
 
@@ -18,7 +20,11 @@ namespace {
 const std::map<std::string, std::string> k_sisters{{"ASA B18.3 1936", "BS 2470"},
                                                    {"BSW/BSF socket", "BS 2470"},
                                                    {"DIN 84", "ISO 1207"},
-                                                   {"DIN 7985", "ISO 7045"}};
+                                                   {"ISO 14583", "ISO 7045"}};
+
+// Without a published minimum and without a sister; of ISO 7380-2 only M16.
+const std::set<std::string> k_alone{"BA socket", "BS 1083", "ASME B18.2.1 hex flange",
+                                    "EN 1665",   "EN 1662", "ISO 7380-2"};
 
 const trade::Head* row_of(const std::vector<trade::Head>& heads, const std::string& series) {
     const auto found = std::find_if(heads.begin(), heads.end(),
@@ -63,9 +69,10 @@ TEST_CASE("a missing least head takes the spread of the sister series, else 6 pe
             }
         }
     }
-    // 1936: 16 of 22 sizes are in BS 2470; Whitworth: 9 of 10; DIN 84: 10 of 14; DIN 7985: all 10.
-    CHECK(from_sister == 16 + 9 + 10 + 10);
-    CHECK(by_share == 6 + 1 + 4 + 1);
+    // 1936: 16 of 22 sizes are in BS 2470; Whitworth: 9 of 10; DIN 84: 10 of 14; ISO 14583: all 9.
+    CHECK(from_sister == 16 + 9 + 10 + 9);
+    // and BS 1083 16, flanges 7 + 8 + 7, ISO 7380-2 1
+    CHECK(by_share == 6 + 1 + 4 + 1 + 16 + 7 + 8 + 7 + 1);
 }
 
 TEST_CASE("only series without published minima have derived ones") {
@@ -73,7 +80,7 @@ TEST_CASE("only series without published minima have derived ones") {
         for (const auto& head : tables::reference().heads(size.text))
             if (!head.head_min_note.empty()) {
                 CAPTURE(head.series);
-                CHECK((k_sisters.contains(head.series) || head.series == "BA socket"));
+                CHECK((k_sisters.contains(head.series) || k_alone.contains(head.series)));
             }
 }
 
@@ -85,6 +92,6 @@ TEST_CASE("derived least heads worked by hand") {
     CHECK(tables::head("BA socket", "2BA").head_dia.lo == in(".2932"));
     CHECK(tables::head("DIN 84", "M1").head_dia.lo == mm("1.88"));
     CHECK(tables::head("DIN 84", "M1.2").head_dia.lo == mm("2.162")); // 2.3 x .94
-    CHECK(tables::head("DIN 7985", "M3").head_dia.lo == mm("5.7"));   // 6.0 - (5.6 - 5.3)
-    CHECK(tables::head("DIN 7985", "M5").head_dia.lo == mm("9.64"));  // 10.0 - (9.5 - 9.14)
+    CHECK(tables::head("ISO 14583", "M3").head_dia.lo == mm("5.3"));  // 5.6 - (5.6 - 5.3)
+    CHECK(tables::head("EN 1665", "M8").head_dia.lo == mm("16.92"));  // 18 x .94
 }

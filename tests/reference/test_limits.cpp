@@ -11,6 +11,7 @@
 #include <cmath>
 #include <cstdlib>
 #include <map>
+#include <set>
 #include <string>
 
 #include "length/parse.hpp"
@@ -145,7 +146,7 @@ TEST_CASE("hexagon corners are the flats over cos 30") {
         CHECK(head.head_dia.lo > *drive_of(head));
         ++seen;
     });
-    CHECK(seen == 18 + 29 + 29 + 4);
+    CHECK(seen == 18 + 29 + 29 + 4 + 16);
 }
 
 TEST_CASE("a socket head cap screw's head is as high as the screw is thick") {
@@ -270,6 +271,36 @@ TEST_CASE("a head has no more than one recommended counterbore or spotface") {
         for (const auto& row : tables::reference().counterbores(size.text))
             if (row.kind == "recommended" || row.kind == "spotface")
                 CHECK(++seen[row.series] == 1);
+    }
+}
+
+TEST_CASE("every series has a published counterbore but those that go by the rule of thumb") {
+    // docs/tables.md, "What a counterbore is taken from".
+    const std::set<std::string> by_thumb{"ASA B18.3 1936",
+                                         "BS 2470",
+                                         "BSW/BSF socket",
+                                         "BA socket",
+                                         "ASME B18.3 low head",
+                                         "ASME B18.3 button",
+                                         "ISO 7380-1",
+                                         "ISO 7380-2",
+                                         "ASME B18.6.3 pan slotted",
+                                         "ASME B18.6.3 pan recessed",
+                                         "ASME B18.3 shoulder",
+                                         "ISO 7379",
+                                         "trade shoulder",
+                                         "BS 1083",
+                                         "EN 1665",
+                                         "EN 1662",
+                                         "ASME B18.2.1 hex flange"};
+    std::set<std::string> published;
+    for (const auto& size : tables::sizes())
+        for (const auto& row : tables::reference().counterbores(size.text))
+            if (row.kind == "recommended" || row.kind == "spotface" || row.kind == "tool")
+                published.insert(row.series);
+    for (const auto& series : tables::reference().series()) {
+        CAPTURE(series.name);
+        CHECK(published.contains(series.name) != by_thumb.contains(series.name));
     }
 }
 

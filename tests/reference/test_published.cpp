@@ -198,7 +198,7 @@ TEST_CASE("clearance holes are those of ASME B18.2.8 and ISO 273") {
 }
 
 TEST_CASE("counterbores are those of the ASME B18.3 appendix and DIN 974-1") {
-    // Machinery's Handbook 29th ed., drill and counterbore sizes, 1960 series; from memory.
+    // Machinery's Handbook 29th ed., drill and counterbore sizes, 1960 series.
     for (const auto& wanted : std::initializer_list<Figure>{{"#10", "3/8"},
                                                             {"1/4", "7/16"},
                                                             {"5/16", "17/32"},
@@ -211,7 +211,7 @@ TEST_CASE("counterbores are those of the ASME B18.3 appendix and DIN 974-1") {
         CHECK(row.name == wanted.value);
         CHECK(row.series == "ASME B18.3 1960");
         CHECK(row.kind == "recommended");
-        CHECK(row.origin.confidence == "memory");
+        CHECK(row.origin.confidence == "one source");
     }
     // DIN 974-1:1991, series 1.
     for (const auto& wanted : std::initializer_list<Figure>{{"M3", "6.5"},
@@ -286,6 +286,6 @@ TEST_CASE("what is only known from memory says so") {
     CHECK(tables::head("ASA B18.3 1936", "5/16").origin.source == "ASA B18.3-1947 and 1954");
     CHECK(tables::head("ASME B18.3 1960", "5/16").origin.confidence == "two sources");
     CHECK(tables::head("ISO 1207", "M5").origin.note == "least head and height from memory");
-    CHECK(tables::tap_drill("1/4", "20").origin.confidence == "memory");
+    CHECK(tables::tap_drill("5/8", "11").origin.confidence == "memory");
     CHECK(tables::clearance("shop chart", "1/4").origin.confidence == "chart");
 }

@@ -26,6 +26,8 @@ std::string size_in(const std::string& series) {
 
 TEST_CASE("every word for a form names it") {
     for (const auto& word : tables::reference().form_words()) {
+        if (word.form == "countersunk")
+            continue; // test_spellings.cpp
         CAPTURE(word.word);
         CHECK(trade::parse_screw("1/4-20 " + word.word, tables::reference()).form == word.form);
         CHECK(trade::parse_screw("1/4-20 " + word.word + " screw", tables::reference()).form ==
@@ -56,7 +58,7 @@ TEST_CASE("every series is named by its own name") {
 
 TEST_CASE("series come by rank, each once, with a title") {
     const auto all = tables::reference().series();
-    CHECK(all.size() == 28);
+    CHECK(all.size() == 37);
     std::set<std::string> names;
     for (std::size_t at = 0; at < all.size(); ++at) {
         CHECK(all[at].rank == static_cast<int>(at) + 1);
@@ -66,12 +68,13 @@ TEST_CASE("series come by rank, each once, with a title") {
     CHECK(names.size() == all.size());
 }
 
-TEST_CASE("the withdrawn series are those of DIN whose screws ISO took over") {
+TEST_CASE("the withdrawn series are those of DIN whose screws ISO took over, and Whitworth's") {
     std::set<std::string> withdrawn;
     for (const auto& series : tables::reference().series())
         if (series.withdrawn)
             withdrawn.insert(series.name);
-    CHECK(withdrawn == std::set<std::string>{"DIN 912", "DIN 84", "DIN 7985", "DIN 931/933"});
+    CHECK(withdrawn ==
+          std::set<std::string>{"DIN 912", "DIN 84", "DIN 7985", "DIN 931/933", "BS 1083"});
 }
 
 TEST_CASE("screws as they are asked for at the bench find their series") {
@@ -88,6 +91,18 @@ TEST_CASE("screws as they are asked for at the bench find their series") {
           {"1/4 shoulder screw", "ASME B18.3 shoulder"},
           {"2BA socket head cap", "BA socket"},
           {"M8 socket head cap", "ISO 4762"},
+          {"M18 socket head cap", "JIS B 1176"},
+          {"M52 socket head cap", "JIS B 1176"},
+          {"M8 torx socket head cap", "ISO 14579"},
+          {"M4 pan head iso 14583", "ISO 14583"},
+          {"M6 flanged button head", "ISO 7380-2"},
+          {"M6 button head", "ISO 7380-1"},
+          {"M8 hex flange bolt", "EN 1665"},
+          {"M8 hex flange bolt EN 1662", "EN 1662"},
+          {"3/8-16 hex flange screw", "ASME B18.2.1 hex flange"},
+          {"1/2 hex bolt BS 1083", "BS 1083"},
+          {"M12 shoulder screw", "trade shoulder"},
+          {"M10 shoulder screw", "ISO 7379"},
           {"M8 cheese head", "ISO 1207"},
           {"M8 button head socket screw", "ISO 7380-1"},
           {"M10 hexagon bolt", "ISO 4017"},

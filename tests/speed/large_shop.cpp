@@ -52,7 +52,7 @@ std::vector<Wish> wishes_of(const trade::Tables& tables, const trade::Practice& 
         if (!screw.normal || !screw.close || !screw.loose || size < length::thousandths(86) ||
             size > length::thousandths(1000))
             continue;
-        const auto targets = match::size_targets(screw, head.head_dia.hi, false, practice);
+        const auto targets = match::size_targets(screw, head.head_dia.hi, nullptr, practice);
         const bool metric = screw.size->system == trade::SizeSystem::metric;
         wishes.push_back({metric ? length::Unit::millimetre : length::Unit::inch,
                           made_size(targets.tool, screw),

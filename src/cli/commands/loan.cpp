@@ -109,7 +109,8 @@ std::string screw_and_key(const trade::Body& body, const trade::Tables& tables) 
     const auto row = trade::find_set_screw(body.set_screw, tables.set_screws());
     std::string text = "its set screw " + body.set_screw + " and the key for it";
     if (row)
-        text += ", " + row->key + (row->origin.confidence == "memory" ? " (from memory)" : "");
+        text += ", " + row->key +
+                (row->origin.confidence == "memory" ? " (not checked against the standard)" : "");
     return text;
 }
 

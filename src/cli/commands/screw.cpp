@@ -35,7 +35,12 @@ void declare_screw(CLI::App& app, Plan& plan) {
         ->required();
     app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
     app.add_flag("--json", o.json, "for programs");
-    app.footer("Works without a catalogue; with one, the shop's own screws come first.");
+    app.footer("Works without a catalogue; with one, the shop's own screws come first.\n\n"
+               "Examples:\n"
+               "  screw \"5/16-18 socket head cap\"   screw \"M6x20 DIN912\"\n"
+               "  screw \"1/4-20 x 3/4 allen\"        screw \"#8-32 phillips pan head\"\n"
+               "  screw \"1/4 bsf socket cap\"         screw \"8 mm shoulder\"\n"
+               "Without a form it is a socket head cap screw. A bare 1 is asked back: #1 or 1 in.");
 }
 
 } // namespace cli::commands

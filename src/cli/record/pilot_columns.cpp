@@ -15,9 +15,10 @@ using Make = MakeColumn<PilotRecord>;
 
 // A flat can be known to be absent: `none`.
 Column<PilotRecord> flat_at_column() {
-    Column<PilotRecord> column =
-        Make::size("flat_at", &PilotRecord::flat_at, Feature::flat_at, "",
-                   "from the end of the shank to the near end of the flat; none: there is no flat");
+    Column<PilotRecord> column = Make::size(
+        "flat_at", &PilotRecord::flat_at, Feature::flat_at, "",
+        "from the end of the shank to the near end of the flat, 0 if it runs out there; none: "
+        "there is no flat");
     const auto size_cell = column.cell;
     const auto read_size_cell = column.read;
     const auto size_json = column.json;

@@ -42,11 +42,11 @@ std::string value_text(const std::string& text, const length::Written& written, 
 
 std::string with_stored_unit(std::string_view text, const Reading& reading) {
     std::string written(trade::trimmed(text));
-    const length::Reading meant = length::parse_reading(written, reading.bare);
+    const length::Reading meant = length::parse_reading_or_zero(written, reading.bare);
     if (reading.bare == reading.stored)
         return written;
     const auto reads_the_same = [&](const std::string& candidate) {
-        return same(length::parse_reading(candidate, reading.stored), meant);
+        return same(length::parse_reading_or_zero(candidate, reading.stored), meant);
     };
     if (reads_the_same(written))
         return written;
@@ -77,7 +77,7 @@ trade::How how_taken(std::string_view word, std::string_view value, length::Unit
     if (!trade::trimmed(word).empty())
         return trade::parse_how(word);
     refuse_date(value, SizeKind::length);
-    const length::Reading written = length::parse_reading(value, bare);
+    const length::Reading written = length::parse_reading_or_zero(value, bare);
     if (written.limits)
         return trade::How::unstated;
     return written.nominal.fraction ? trade::How::rule : trade::How::caliper;
@@ -86,8 +86,8 @@ trade::How how_taken(std::string_view word, std::string_view value, length::Unit
 std::string size_with_limits(const trade::Dimension& dimension, length::Unit stored) {
     if (dimension.how == trade::How::unstated)
         return dimension.text;
-    const length::Reading written = length::parse_reading(dimension.text, stored);
-    if (written.limits)
+    const length::Reading written = length::parse_reading_or_zero(dimension.text, stored);
+    if (written.limits || written.nominal.value == length::Length())
         return dimension.text;
     const length::Length over = dimension.range.hi - written.nominal.value;
     const length::Length under = written.nominal.value - dimension.range.lo;

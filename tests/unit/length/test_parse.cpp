@@ -7,6 +7,7 @@
 #include <cstdint>
 #include <string>
 
+#include "error/error.hpp"
 #include "length/parse.hpp"
 
 using length::Length;
@@ -130,4 +131,11 @@ TEST_CASE("an allowance may be zero where a length may not") {
         CHECK(length::parse_length_or_zero(text, Unit::inch).value == Length{});
     }
     CHECK(length::parse_length_or_zero("1/64", Unit::inch).value == length::sixty_fourths(1));
+}
+
+TEST_CASE("zero is a reading only where it is asked for") {
+    CHECK(length::parse_reading_or_zero("0 in", length::Unit::millimetre).nominal.value ==
+          length::Length());
+    CHECK(length::parse_reading_or_zero(".250 +-.001", length::Unit::inch).limits.has_value());
+    CHECK_THROWS_AS((void)length::parse_reading("0 in", length::Unit::inch), error::BadData);
 }

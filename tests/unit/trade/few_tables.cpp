@@ -122,6 +122,8 @@ FewTables::FewTables()
           {"fillister", "fillister"},             {"cheese head", "fillister"},
           {"pan head", "pan head"},               {"hex cap", "hex cap"},
           {"hex", "hex cap"},                     {"shoulder screw", "shoulder"},
+          {"allen", "socket head cap"},           {"socket", "socket head cap"},
+          {"hex socket", "socket head cap"},      {"flat head", "countersunk"},
       } {
     for (const auto& row : k_heads)
         heads_.push_back(head_of(row));
@@ -178,11 +180,15 @@ std::vector<trade::Counterbore> FewTables::counterbores(std::string_view size) c
 std::vector<trade::TapDrill> FewTables::tap_drills(std::string_view size) const {
     const trade::Origin origin{"tap", "memory"};
     if (size == "5/16")
-        return {{"18", "F", sized(".2570"), origin}, {"24", "I", sized(".2720"), origin}};
+        return {{"18", "F", sized(".2570"), origin, "UNC"},
+                {"24", "I", sized(".2720"), origin, "UNF"},
+                {"32", "9/32", sized("9/32"), origin, "UNEF"},
+                {"18", "6.5 mm", sized("6.5 mm"), origin, "BSW"}};
     if (size == "1/2") // UNC before BSW
-        return {{"13", "27/64", sized("27/64"), origin}, {"12", "Z", sized(".4130"), origin}};
+        return {{"13", "27/64", sized("27/64"), origin, "UNC"},
+                {"12", "10.5 mm", sized("10.5 mm"), origin, "BSW"}};
     if (size == "M8")
-        return {{"1.25", "6.8 mm", sized("6.8 mm"), origin}};
+        return {{"1.25", "6.8 mm", sized("6.8 mm"), origin, "ISO metric coarse"}};
     return {};
 }
 

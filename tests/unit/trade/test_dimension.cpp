@@ -173,3 +173,13 @@ TEST_CASE("every feature has a name and takes a usual size") {
     }
     CHECK(names.front() == "cutting diameter");
 }
+
+TEST_CASE("a flat may start at the very end of the shank, and nothing else be nought") {
+    for (const auto* text : {"0", "0 in", ".000", "0 mm", "0/64"}) {
+        CAPTURE(text);
+        CHECK(read(text, How::caliper, Feature::flat_at).range == length::exactly(Length()));
+    }
+    CHECK(message_of([] { (void)read("0", How::caliper, Feature::flat_length); }) ==
+          message_of([] { (void)length::parse_length("0", in); }));
+    CHECK_THROWS_AS((void)read("0 +-.001", How::caliper, Feature::flat_at), error::BadData);
+}

@@ -97,12 +97,17 @@ TEST_CASE("a named series answers, in the text or beside it") {
     }
 }
 
-TEST_CASE("a pitch drops the rows that do not have it") {
+TEST_CASE("a pitch drops the rows of threads that do not have it, and no others") {
     CHECK(series_of(resolve("5/16-24 shcs")) == Names{"ASME B18.3 1960", "ASA B18.3 1936"});
+    // 5/16-32 UNEF: no head lists it, yet a head goes by the size.
+    const auto extra_fine = resolve("5/16-32 shcs");
+    CHECK(extra_fine.series == "ASME B18.3 1960");
+    CHECK(extra_fine.pitch == "32");
+    CHECK(extra_fine.tap->drill == "9/32");
     CHECK(refused("5/16-20 shcs") == "screw: no table has this pitch: '20'");
-    CHECK(hint("5/16-20 shcs") == "pitches there are: 18, 24");
-    CHECK(refused("5/16-24 BSW") == "screw: no table has this pitch: '24'");
-    CHECK(hint("5/16-24 BSW") == "pitches there are: 18");
+    CHECK(hint("5/16-20 shcs") == "pitches there are: 18, 24, 32");
+    CHECK(refused("5/16-24 BSW") == "screw: 5/16 bsw has another pitch: '24'");
+    CHECK(hint("5/16-24 BSW") == "it has 18; leave one of the two out");
     CHECK(refused("M8x0.75 shcs") == "screw: no table has this pitch: '0.75'");
     CHECK(hint("M8x0.75 shcs") == "pitches there are: 1.25, 1");
 }
@@ -115,7 +120,7 @@ TEST_CASE("a withdrawn series answers only by name") {
     CHECK(resolve("M36 shcs", "din 912").head_dia->hi == length::millimetres(54));
     CHECK(refused("M36 shcs") == "screw: only a withdrawn series has this size: 'M36'");
     CHECK(hint("M36 shcs") == "name it to use it: DIN 912");
-    CHECK(refused("M8x1 shcs") == "screw: only a withdrawn series has this size: 'M8'");
+    CHECK(refused("M8x1 shcs") == "screw: only a withdrawn series has this size and pitch: 'M8'");
 }
 
 TEST_CASE("a size that no table has is refused with those there are") {
@@ -158,8 +163,48 @@ TEST_CASE("holes are the published ones, and the shop chart's where one is missi
     CHECK(chart.clearance_system == "shop chart");
 
     CHECK(resolve("M8 shcs").clearance_system == "ISO 273");
-    CHECK_FALSE(resolve("1 shcs").close.has_value());
-    CHECK(resolve("1 shcs").clearance_system.empty());
+    CHECK_FALSE(resolve("1 in shcs").close.has_value());
+    CHECK(resolve("1 in shcs").clearance_system.empty());
+}
+
+TEST_CASE(
+    "a shoulder screw goes by its shoulder, or by a thread that is no shoulder; both are said") {
+    for (const auto* text :
+         {"3/8 shoulder screw", "5/16-18 shoulder screw", "5/16 shoulder bolt"}) {
+        CAPTURE(text);
+        const auto screw = resolve(text);
+        CHECK(screw.name == "3/8 shoulder");
+        CHECK(screw.thread == "5/16");
+        CHECK(screw.screw_dia->hi == sixty_fourths(24));
+    }
+    CHECK(resolve("3/8 shoulder").taken.empty());
+    CHECK(resolve("5/16 shoulder").taken ==
+          Names{"5/16 is taken as the thread; the shoulder is 3/8 in"});
+    CHECK(refused("3/8-16 shoulder") == "screw: no table has this pitch: '16'");
+}
+
+TEST_CASE("without a form it is a socket head cap screw, a bolt a hexagon, and that is noted") {
+    const auto plain = resolve("5/16-18");
+    CHECK(plain.name == "5/16-18 socket head cap");
+    CHECK_FALSE(plain.form_said);
+    CHECK(resolve("3/8-16 bolt").form == "hex cap");
+    CHECK_FALSE(resolve("3/8-16 bolt").form_said);
+    CHECK(resolve("3/8-16 allen bolt").form == "socket head cap");
+    CHECK(resolve("5/16-18 shcs").form_said);
+    CHECK(resolve("5/16-18 1936").form_said); // the series has but one form
+}
+
+TEST_CASE("what follows an x is a pitch where it can be one, else the length, which is noted") {
+    CHECK(resolve("M8x1.25").pitch == "1.25");
+    CHECK(resolve("M8x1.25").taken.empty());
+    CHECK(resolve("M8x20").pitch.empty());
+    CHECK(resolve("M8x20").taken == Names{"x 20 is taken as the length, 20 mm"});
+    CHECK(resolve("M8x1.25x20").pitch == "1.25");
+    CHECK(resolve("M8x1.25x20").taken.empty());
+    CHECK(resolve("5/16 x 18 shcs").pitch == "18");
+    CHECK(resolve("5/16 x 2 shcs").taken == Names{"x 2 is taken as the length, 2 in"});
+    CHECK(resolve("5/16-18 x 3/4 shcs").pitch == "18");
+    CHECK(resolve("5/16-18 shcs x 3/4 long").taken.empty());
 }
 
 TEST_CASE("a shoulder screw has no clearance holes and the tap drill of its thread") {
@@ -175,7 +220,10 @@ TEST_CASE("a shoulder screw has no clearance holes and the tap drill of its thre
 TEST_CASE("the tap drill is that of the pitch, else of the coarse pitch the head is made with") {
     CHECK(resolve("5/16-24 shcs").tap->drill == "I");
     CHECK(resolve("5/16 shcs").tap->drill == "F");
-    CHECK(resolve("1/2 BSW").tap->drill == "Z");
+    CHECK(resolve("1/2 BSW").tap->drill == "10.5 mm");
+    CHECK(resolve("5/16 BSW").tap->drill == "6.5 mm"); // not F, which is for 5/16 UNC
+    CHECK(resolve("5/16-18 shcs 1936").tap->drill == "F");
+    CHECK(resolve("5/16 UNF shcs").tap->drill == "I");
     CHECK(resolve("M8x1.25 shcs").tap->drill == "6.8 mm");
     CHECK_FALSE(resolve("M8x1 DIN 912").tap.has_value());
     CHECK_FALSE(resolve("#10 shcs").tap.has_value());
@@ -201,7 +249,8 @@ TEST_CASE("an own screw of the name comes before the tables and keeps what it do
     own.name = "5/16-18  Socket head cap";
     own.head_dia = measured(460, 462);
     own.drive_size = "6 mm";
-    for (const auto* text : {"5/16-18 socket head CAP", "socket cap 5/16-18", "5/16-18 shcs"}) {
+    for (const auto* text : {"5/16-18 socket head CAP", "socket cap 5/16-18", "5/16-18 shcs",
+                             "5/16-18", "5/16-18 x 3/4 allen"}) {
         CAPTURE(text);
         const auto screw = resolve(text, "", {own});
         CHECK(screw.name == "5/16-18  Socket head cap");

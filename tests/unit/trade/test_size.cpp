@@ -34,9 +34,12 @@ const Spelling k_spellings[] = {
     {"#10-32", "#10", "32", SizeSystem::number},
     {"10-24", "#10", "24", SizeSystem::number},
     {"10 - 24", "#10", "24", SizeSystem::number},
-    {"14-24", "#14", "24", SizeSystem::number}, // over 12, but its pitch is 24 or more
     {"1-64", "#1", "64", SizeSystem::number},
-    {"1-8", "#1", "8", SizeSystem::number}, // until the tables know better
+    {"1-8", "1", "8", SizeSystem::inch},
+    {"1-12", "1", "12", SizeSystem::inch},
+    {"1-23", "1", "23", SizeSystem::inch},
+    {"1-24", "#1", "24", SizeSystem::number},
+    {"#1-8", "#1", "8", SizeSystem::number},
     {"5/16", "5/16", "", SizeSystem::inch},
     {"10/32", "5/16", "", SizeSystem::inch},
     {"5/16 in", "5/16", "", SizeSystem::inch},
@@ -60,16 +63,26 @@ const Spelling k_spellings[] = {
     {"M8\xC3\x97"
      "1",
      "M8", "1", SizeSystem::metric},
+    {"M8-1.25", "M8", "1.25", SizeSystem::metric},
+    {"8 mm", "M8", "", SizeSystem::metric},
+    {"2.5mm", "M2.5", "", SizeSystem::metric},
+    {".375", "3/8", "", SizeSystem::inch},
+    {"0.250 in", "1/4", "", SizeSystem::inch},
+    {".312-18", "5/16", "18", SizeSystem::inch},
+    {".4375-14", "7/16", "14", SizeSystem::inch},
+    {"1.25", "1-1/4", "", SizeSystem::inch},
+    {".190", "#10", "", SizeSystem::number},
+    {".164-32", "#8", "32", SizeSystem::number},
     {"2BA", "2BA", "", SizeSystem::ba},
     {"2 ba", "2BA", "", SizeSystem::ba},
 };
 
 const std::string k_bad[] = {
-    "",      " ",           "x",         "#",         "#99",    "#-1",  "13",
-    "14-20", "0/4",         "5/0",       "3/10",      "1-9/8",  ".25",  "0.25in",
-    "5/16-", "5/16--18",    "5/16-18-3", "5/16x18",   "M",      "M0",   "M8x",
-    "M8x0",  "M8x1.25x30",  "M1,6",      "M200",      "8 mm",   "17BA", "2BA-5",
-    "7 in",  "1/4-20 long", "5/16-1/8",  "M8 socket", "1/4 20", "#10#",
+    "",          " ",         "x",        "#",          "#99",   "#-1",  "13",          "14-20",
+    "14-24",     "0/4",       "5/0",      "3/10",       "1-9/8", ".26",  ".3",          "5/16-",
+    "5/16--18",  "5/16-18-3", "5/16x",    "5/16-18x3/", "M",     "M0",   "M8x",         "M8x0",
+    "M1,6",      "M200",      "M8x1x2x3", "17BA",       "2BA-5", "7 in", "1/4-20 long", "5/16-1/8",
+    "M8 socket", "1/4 20",    "#10#",     "1.2.3",      "0 mm",
 };
 
 } // namespace
@@ -109,6 +122,26 @@ TEST_CASE("diameters of the other systems are theirs") {
     CHECK(trade::parse_size("0BA").diameter == length::micrometres(6'000)); // BS 93
     CHECK(trade::parse_size("2BA").diameter == length::micrometres(4'700));
     CHECK(trade::parse_size("10BA").diameter == length::micrometres(1'700));
+}
+
+TEST_CASE("a length stands after the pitch, or where no pitch can be") {
+    struct Row {
+        std::string text, pitch, length;
+        bool either; // the number after the x may be a pitch or a length
+    };
+    for (const auto& [text, pitch, length, either] :
+         {Row{"1/4-20 x 3/4", "20", "3/4", false}, Row{"1/4-20x1-1/2", "20", "1-1/2", false},
+          Row{"1/4-20 x 1 1/2 in", "20", "1 1/2 in", false}, Row{"1/4 x 3/4", "", "3/4", false},
+          Row{"1/4 x 20", "20", "", true}, Row{"1/4 x 20 x 2", "20", "2", false},
+          Row{"#10-32x.5", "32", ".5", false}, Row{"M8x1.25x30", "1.25", "30", false},
+          Row{"M8x1.25", "1.25", "", true}, Row{"M6 x 20 mm", "20", "", true},
+          Row{"M6-1 x 20mm", "1", "20mm", false}, Row{"2BA x 1/2", "", "1/2", false}}) {
+        CAPTURE(text);
+        const auto thread = trade::parse_thread(text);
+        CHECK(thread.pitch == pitch);
+        CHECK(thread.length == length);
+        CHECK(thread.pitch_after_x == either);
+    }
 }
 
 TEST_CASE("a bare whole number is remembered as one") {
