@@ -39,6 +39,8 @@ struct Practice {
     GoodClearance good_to_quarter; // to 1/4
     GoodClearance good_to_half;    // to 1/2
     GoodClearance good_over_half;
+    length::Length pilot_under_least; // a pilot to be made: so far under its hole, at least
+    length::Length pilot_under_most;
     // 3 drill
     std::int64_t loose_share = 0; // loose hole over a screw without a clearance row: share
     length::Length loose_over;    // ... or this, whichever is greater

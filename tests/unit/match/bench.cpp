@@ -25,6 +25,8 @@ trade::Practice practice() {
     p.seat_share = 950;
     p.running_least = tenths(10);
     p.running_most = tenths(100);
+    p.pilot_under_least = tenths(20);
+    p.pilot_under_most = tenths(40);
     p.good_to_eighth = {tenths(10), tenths(30)};
     p.good_to_quarter = {tenths(20), tenths(40)};
     p.good_to_half = {tenths(20), tenths(50)};

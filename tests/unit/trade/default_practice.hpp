@@ -25,6 +25,8 @@ inline std::vector<trade::PracticeRow> rows() {
         {"seat share", "95 %"},
         {"running least", ".001 in"},
         {"running most", ".010 in"},
+        {"pilot under least", ".002 in"},
+        {"pilot under most", ".004 in"},
         {"good to eighth", ".001 to .003 in"},
         {"good to quarter", ".002 to .004 in"},
         {"good to half", ".002 to .005 in"},
