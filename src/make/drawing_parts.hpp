@@ -5,7 +5,7 @@
 #pragma once
 
 #include "drawing/scale.hpp"
-#include "drawing/sketch.hpp"
+#include "drawing/symbols.hpp"
 #include "make/drawing.hpp"
 #include "make/notes.hpp"
 #include "make/proportions.hpp"
@@ -23,6 +23,11 @@ struct Subject {
     const Notes& notes;
     Proportions sizes;
     Scale scale;
+    std::string_view date;
+
+    // What the section through the flat is called, and the shank as a datum.
+    static constexpr std::string_view k_section = "A";
+    static constexpr std::string_view k_datum = "B";
 };
 
 inline constexpr double k_frame = 0.4;  // from the edge of the paper

@@ -47,18 +47,23 @@ void draw_head(Sketch& sketch, const Subject& subject, double top) {
     const auto& piece = subject.piece;
     const std::vector<Cell> cells{
         {k_frame, "Item", std::to_string(piece.item), true},
-        {20, "Make", kind_words(piece), true},
-        {82, "Quantity", "1"},
-        {100, "Scale", subject.scale.name + (subject.sizes.exact ? "" : ", about")},
-        {126, "Limits in", units_words(subject.lettering)},
-        {156, "Projection", "third angle"}};
+        {13, "Make", kind_words(piece), true},
+        {64, "Drawing", drawing_number(piece, subject.date)},
+        {90, "Date", std::string(subject.date)},
+        {112, "Quantity", "1"},
+        {123, "Scale", subject.scale.name + (subject.sizes.exact ? "" : ", about")},
+        {143, "Limits in", units_words(subject.lettering)},
+        {166, "Projection", ""}};
     for (const auto& cell : cells) {
         if (cell.left > k_frame)
             sketch.line({cell.left, top}, {cell.left, top + k_head_height}, Pen::frame);
         const double x = cell.left + k_pad;
         sketch.text({x, top + 3.2}, cell.label, k_label_size);
-        sketch.text({x, top + 8.6}, cell.words, cell.strong ? 4 : 3, Anchor::start, cell.strong);
+        sketch.text({x, top + 8.6}, cell.words, cell.strong ? 3.3 : 3, Anchor::start, cell.strong);
     }
+    draw_projection(sketch, cells.back().left + k_pad * 2, top + 7.4,
+                    subject.lettering.unit == length::Unit::inch ? Projection::third_angle
+                                                                 : Projection::first_angle);
 }
 
 // A label and text as tall as it needs. Returns where it ends.

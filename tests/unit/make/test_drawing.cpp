@@ -94,7 +94,7 @@ std::size_t count_texts(const Drawing& drawing, std::string_view words) {
 }
 
 Drawing drawing_of(const make::Piece& piece, const drawing::Lettering& lettering) {
-    return make::draw(piece, random_piece::specify(piece, lettering.unit), lettering);
+    return make::draw(piece, random_piece::specify(piece, lettering.unit), lettering, "2026-11-28");
 }
 
 } // namespace

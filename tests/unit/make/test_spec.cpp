@@ -221,7 +221,7 @@ TEST_CASE("a flat stays on the round of the shank") {
             continue;
         CHECK(spec.flat_at->limits->lo >= Length());
         const auto end = spec.flat_at->limits->hi + spec.flat_length->limits->hi;
-        const auto undercut = spec.undercut_width ? spec.undercut_width->limits->hi : Length();
+        const auto undercut = spec.undercut ? spec.undercut->width.limits->hi : Length();
         CHECK(end + undercut <= spec.shank_length.limits->lo);
         CHECK(spec.flat_length->limits->lo < spec.flat_length->limits->hi);
         const auto shank = make::shank_as_known(piece);
@@ -248,9 +248,6 @@ TEST_CASE("a nose has half its diameter of length at least, and the shank never 
 }
 
 TEST_CASE("a shank goes by the size that it is called, whichever side of it it measures") {
-    for (const auto measured : {tenths(1868), tenths(1882)}) // 3/16
-        CHECK(make::undercut_width(measured, Unit::inch).limits == tenths(310, 410));
-    CHECK(make::undercut_width(tenths(2490), Unit::inch).limits == tenths(620, 720));
     for (const auto measured : {tenths(1243), tenths(1256)}) // 1/8
         CHECK(make::shank_chamfer(measured, Unit::inch).limits == tenths(100, 200));
     CHECK(make::shank_chamfer(tenths(932), Unit::inch).limits == tenths(50, 100));
@@ -297,7 +294,7 @@ TEST_CASE("a nose under 60 % of its shank is called weak") {
     CHECK_FALSE(make::weak_neck(piece));
     const auto spec = random_piece::specify(piece, Unit::inch);
     CHECK(spec.form == make::Form::neck);
-    CHECK_FALSE(spec.undercut_width);
+    CHECK_FALSE(spec.undercut);
     CHECK(spec.corner_radius);
 }
 
