@@ -84,7 +84,7 @@ void draw_projection(Sketch& sketch, double left, double middle_y, Projection pr
 }
 
 void draw_cutting_plane(Sketch& sketch, double x, double top, double bottom,
-                        std::string_view letter) {
+                        std::string_view letter, double upper_x) {
     sketch.line({x, top - k_plane_gap}, {x, bottom + k_plane_gap}, Pen::centre);
     for (const bool up : {true, false}) {
         const double away = up ? -1 : 1;
@@ -94,7 +94,8 @@ void draw_cutting_plane(Sketch& sketch, double x, double top, double bottom,
         sketch.line({x, far}, {x - k_plane_arrow, far}, Pen::thin);
         sketch.arrow({x - k_plane_arrow, far}, 180);
         const double middle = far + away * (1 + k_plane_letter / 2);
-        sketch.text({x, baseline(middle, k_plane_letter)}, letter, k_plane_letter, Anchor::middle);
+        sketch.text({up ? upper_x : x, baseline(middle, k_plane_letter)}, letter, k_plane_letter,
+                    Anchor::middle);
     }
 }
 

@@ -32,8 +32,10 @@ void draw_projection(Sketch& sketch, double left, double middle_y, Projection pr
 
 inline constexpr double k_plane_height = 9.5; // beyond the part, above and below
 
-// Through the part at `x` from `top` to `bottom`, looking left.
+inline constexpr double k_plane_letter_room = 3.6; // that a letter takes along the part
+
+// Through the part at `x` from `top` to `bottom`, looking left; the upper letter at `upper_x`.
 void draw_cutting_plane(Sketch& sketch, double x, double top, double bottom,
-                        std::string_view letter);
+                        std::string_view letter, double upper_x);
 
 } // namespace drawing

@@ -33,7 +33,7 @@ struct Subject {
 inline constexpr double k_frame = 0.4;  // from the edge of the paper
 inline constexpr double k_margin = 5.0; // from the edge to anything inside the frame
 inline constexpr double k_most_view_length = 92;
-inline constexpr double k_most_view_dia = 42;
+inline constexpr double k_most_view_dia = 36;
 
 // Where the view lies on paper; lengths of the piece in mm, from the left end and up from the axis.
 struct Frame {

@@ -15,7 +15,7 @@ namespace {
 constexpr double k_head_height = 11;
 constexpr double k_label_width = 26;
 constexpr double k_pad = 1.4;
-constexpr std::size_t k_most_lines = 10; // of one row; the list has the rest
+constexpr std::size_t k_most_lines = 5; // of what it is for; the list has the rest
 
 struct Cell {
     double left;
@@ -66,16 +66,16 @@ void draw_head(Sketch& sketch, const Subject& subject, double top) {
                                                                  : Projection::first_angle);
 }
 
-// A label and text as tall as it needs. Returns where it ends.
+// A label and text as tall as it needs, at most so many lines. Returns where it ends.
 double draw_row(Sketch& sketch, const char* label, const std::vector<std::string>& paragraphs,
-                double top) {
+                double top, std::size_t most = 100) {
     const double x = k_frame + k_label_width;
     Stack lines;
     for (const auto& paragraph : paragraphs)
         for (auto& line : wrap(paragraph, k_note_size, k_drawing_width - k_frame - k_pad - x))
             lines.push_back(std::move(line));
-    if (lines.size() > k_most_lines) {
-        lines.resize(k_most_lines - 1);
+    if (lines.size() > most) {
+        lines.resize(most - 1);
         lines.emplace_back("and more: see the list");
     }
     const double pitch = k_note_size * k_line_pitch;
@@ -134,7 +134,7 @@ double draw_title_block(Sketch& sketch, const Subject& subject, double top) {
     draw_head(sketch, subject, top);
     double y = draw_row(sketch, "Material", material_rows(subject), top + k_head_height);
     y = draw_row(sketch, "Goes in body", {bodies_row(subject.piece)}, y);
-    y = draw_row(sketch, "For", served_rows(subject), y);
+    y = draw_row(sketch, "For", served_rows(subject), y, k_most_lines);
     return draw_row(sketch, "Cautions", subject.spec.cautions, y);
 }
 

@@ -21,8 +21,9 @@ constexpr double k_between = 3;       // between texts, and from the view to tex
 constexpr double k_tail_room = 6;     // for an arrow from outside
 constexpr double k_clear = 7;         // from the view up to text, past a diameter's arrow and text
 constexpr double k_clear_of_plane = k_plane_height + 3; // the same past the letter of a section
-constexpr double k_past_tail = 5;   // level part that takes text clear of such an arrow
-constexpr double k_frame_off = 2.5; // tolerance frame from the dimension line above it
+constexpr double k_past_tail = 5;    // level part that takes text clear of such an arrow
+constexpr double k_past_plane = 6.5; // letter of a cutting plane past the end of a short shank
+constexpr double k_frame_off = 2.5;  // tolerance frame from the dimension line above it
 constexpr double k_frame_leader = 6;
 constexpr double k_frame_past = 1.5; // extension line past the frame's leader
 constexpr double k_radius_slant = 6; // leader of a corner radius
@@ -49,6 +50,7 @@ class View {
     double column(const End& end);
     double columns();
     void flat();
+    [[nodiscard]] double upper_letter(double along) const;
     double cutting_plane();
     [[nodiscard]] bool framed() const;
     double squareness(double lengths_y);
@@ -85,7 +87,8 @@ bool View::framed() const {
 double View::height_above() const {
     double height = k_tail_room;
     if (subject_.spec.flat_at)
-        height = std::max(height, k_clear_of_plane + 2 * band_);
+        height =
+            std::max(height, k_clear_of_plane + (subject_.spec.flat_at->limits ? 2 : 1) * band_);
     if (subject_.spec.undercut)
         height = std::max(height, k_clear + height_of(undercut_words(), k_dimension_size));
     if (subject_.spec.corner_radius)
@@ -142,6 +145,23 @@ double View::columns() {
     return std::max(left, right);
 }
 
+// Over the plane, or beside the flat where the flat's own extension lines leave no room.
+double View::upper_letter(double along) const {
+    const double start = frame_.x(sizes_.flat_at);
+    const double end = frame_.x(sizes_.flat_at + sizes_.flat_length);
+    const double corner = frame_.x(sizes_.shank_length - sizes_.undercut_width);
+    const double middle = frame_.x(along);
+    if (sizes_.flat_length <= 0)
+        return corner - middle >= k_plane_letter_room ? middle : frame_.x(0) - k_past_plane;
+    if (end - start >= k_plane_letter_room)
+        return middle;
+    if (corner - end >= k_plane_letter_room)
+        return end + k_plane_letter_room / 2;
+    if (start - frame_.x(0) >= k_plane_letter_room)
+        return start - k_plane_letter_room / 2;
+    return frame_.x(0) - k_plane_letter_room / 2;
+}
+
 // Returns where its letter ends.
 double View::cutting_plane() {
     if (!subject_.spec.flat_at)
@@ -149,7 +169,8 @@ double View::cutting_plane() {
     const double along =
         sizes_.flat_length > 0 ? sizes_.flat_at + sizes_.flat_length / 2 : sizes_.shank_length / 2;
     const double r = sizes_.shank_dia / 2;
-    draw_cutting_plane(sketch_, frame_.x(along), frame_.y(r), frame_.y(-r), Subject::k_section);
+    draw_cutting_plane(sketch_, frame_.x(along), frame_.y(r), frame_.y(-r), Subject::k_section,
+                       upper_letter(along));
     return frame_.y(-r) + k_plane_height;
 }
 

@@ -23,8 +23,12 @@ std::string capitalized(std::string text) {
     return text;
 }
 
+// `.008 to .011`, in the other unit after it if asked for.
 std::string limits_of(const Dimension& dimension, const Lettering& lettering) {
-    return fmt::format("{}", fmt::join(limits_stack(*dimension.limits, lettering), " "));
+    auto words = length::to_text(*dimension.limits, lettering.unit);
+    if (lettering.both_units)
+        words += " " + limits_stack(*dimension.limits, lettering).back();
+    return words;
 }
 
 std::string undercut_note(const Undercut& undercut, const Lettering& lettering) {
@@ -39,7 +43,7 @@ std::string undercut_note(const Undercut& undercut, const Lettering& lettering) 
 
 // What the frames are read by.
 std::string standards(length::Unit unit) {
-    return unit == length::Unit::inch ? "Read by ASME Y14.5." : "Read by ISO 129, 1101 and 5459.";
+    return unit == length::Unit::inch ? "Read by ASME Y14.5." : "Read by ISO 129 and 1101.";
 }
 
 std::string runout_note(const Piece& piece, const Spec& spec, const Lettering& lettering) {
@@ -81,10 +85,9 @@ Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
     lines_.push_back(runout_note(piece, spec, lettering));
     if (closer_than_turned(piece, lettering.unit))
         lines_.emplace_back("The nose's limits are closer than a lathe holds: grind or lap it.");
-    lines_.push_back("Finish " + spec.finish + ". Remove all burrs.");
     if (!spec.centres.empty())
         lines_.push_back(spec.centres + ".");
-    lines_.push_back(standards(lettering.unit));
+    lines_.push_back("Finish " + spec.finish + ". Remove all burrs. " + standards(lettering.unit));
 }
 
 void Notes::add_to_suit(const Spec& spec) {

@@ -23,7 +23,8 @@ using match::say;
 namespace {
 
 constexpr auto k_common = "common practice";
-constexpr Length k_length_tolerance = thousandths(10); // lengths of shank and nose
+constexpr Length k_length_tolerance = thousandths(10);     // lengths of shank and nose
+constexpr Length k_least_shank_length = sixty_fourths(12); // less holds nothing: measure again
 constexpr Length k_eighth = sixty_fourths(8);
 constexpr Length k_below_eighth = sixty_fourths(7); // a 1/8 shank may measure under it
 
@@ -174,7 +175,7 @@ Dimension shank_length(const Piece& piece, Unit unit) {
     }
     const Length step = in_unit(unit, thousandths(5), length::micrometres(100));
     const Length tolerance = in_unit(unit, k_length_tolerance, length::micrometres(250));
-    if (!depth || depth->lo - sixty_fourths(2) < sixty_fourths(4))
+    if (!depth || depth->lo - sixty_fourths(2) < k_least_shank_length)
         return suiting("shank length", how);
     const Length most = round_down(depth->lo - sixty_fourths(2), step);
     return {"shank length",

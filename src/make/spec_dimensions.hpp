@@ -42,7 +42,7 @@ inline constexpr length::Length k_least_shoulder = length::thousandths(15);
                                        length::Unit unit);
 
 // The least bore depth less 1/32 in, so that the shoulder seats before the end does; +0 -.010 in
-// (common practice). To suit where a body's bore depth is not known.
+// (common practice). To suit where a body's bore depth is not known, or leaves under 3/16 in.
 [[nodiscard]] Dimension shank_length(const Piece& piece, length::Unit unit);
 
 // So much of bar to allow for a shank whose length is to suit: the upper shank length of the table

@@ -29,22 +29,19 @@ constexpr auto k_safety =
     "stop the spindle to gauge or try the piece; files need handles; brush chips. Learners under "
     "supervision; local rules come first.";
 constexpr auto k_heat =
-    "Hot work: face shield, dry leather gloves and apron, nothing that melts or burns on you or "
-    "near; fume drawn off, extinguisher at hand; steel that is no longer red still burns.";
-constexpr auto k_grinding =
-    "Grinding: wheel ring-tested and guarded, eye protection, dust drawn off or wet; no gloves.";
+    "Hot work: face shield, leather gloves and apron, nothing near that burns or melts, fume drawn "
+    "off, extinguisher at hand; black steel still burns.";
+constexpr auto k_grinding = "Grinding: wheel rung and guarded, eye protection, no gloves.";
 constexpr auto k_fixing =
     "Retaining compound: gloves and fresh air, as its safety sheet says; it lets go, with fume, if "
     "heated. Solder: flux fume drawn off, eye protection against spatter, wash hands after.";
 
 std::string held_otherwise(const trade::Body& body) {
-    if (!body.retention)
-        return fmt::format("It is not recorded how body {} holds its pilot: look before the shank "
-                           "is finished.",
-                           body.number);
+    if (!body.retention || *body.retention == trade::Retention::set_screw)
+        return {};
     switch (*body.retention) {
     case trade::Retention::set_screw:
-        return {};
+        break;
     case trade::Retention::threaded:
         return fmt::format("Body {} holds its pilot by a thread: cut it on the shank to suit the "
                            "body, with a plain register behind it.",
@@ -64,17 +61,37 @@ std::string held_otherwise(const trade::Body& body) {
                        body.number);
 }
 
+// One line for those bodies that leave as little as the worst.
 void add_edges(const Piece& piece, Unit unit, Lines& lines) {
+    std::optional<Length> least;
+    std::string bodies;
     for (const auto& body : piece.bodies) {
         if (!body.cut_dia)
             continue;
         const Length edge = (body.cut_dia->range.lo - piece.pilot.hi) / 2;
-        if (edge < least_edge(body.cut_dia->range.lo))
-            lines.push_back(fmt::format(
-                "In body {} {} cutting edge is left from nose to rim: "
-                "light feed.",
-                body.number, edge > Length() ? "only " + say(edge, unit) + " of" : "no"));
+        if (edge >= least_edge(body.cut_dia->range.lo))
+            continue;
+        least = std::min(edge, least.value_or(edge));
+        bodies += fmt::format("{}{}", bodies.empty() ? "" : ", ", body.number);
     }
+    if (least)
+        lines.push_back(
+            fmt::format("In body {} {} cutting edge is left from nose to rim: light "
+                        "feed.",
+                        bodies, *least > Length() ? "only " + say(*least, unit) + " of" : "no"));
+}
+
+void add_retention(const Piece& piece, Lines& lines) {
+    std::string unknown;
+    for (const auto& body : piece.bodies) {
+        if (!body.retention)
+            unknown += fmt::format("{}{}", unknown.empty() ? "" : ", ", body.number);
+        else if (auto line = held_otherwise(body); !line.empty())
+            lines.push_back(std::move(line));
+    }
+    if (!unknown.empty())
+        lines.push_back("It is not recorded how the pilot is held in body " + unknown +
+                        ": look before the shank is finished.");
 }
 
 void add_form(const Piece& piece, const Spec& spec, Unit unit, Lines& lines) {
@@ -177,9 +194,7 @@ std::vector<std::string> cautions_of(const Piece& piece, const Spec& spec,
     add_edges(piece, unit, lines);
     add_sleeve(piece, lines);
     if (piece.kind == PieceKind::pilot)
-        for (const auto& body : piece.bodies)
-            if (auto line = held_otherwise(body); !line.empty())
-                lines.push_back(std::move(line));
+        add_retention(piece, lines);
     if (spec.bought_bar)
         lines.push_back("No bar in the shop's list is large enough: " + say(spec.stock_dia, unit) +
                         " is needed.");

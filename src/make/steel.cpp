@@ -10,12 +10,10 @@ namespace make {
 namespace {
 
 constexpr std::string_view k_oil =
-    "Quench oil flares up: keep it in a deep steel vessel with its lid "
-    "at hand, away from water and from anything that burns; plunge "
-    "the piece right under with long tongs.";
+    "Quench oil flares up: deep steel vessel, lid at hand, no water near; plunge the piece right "
+    "under with long tongs.";
 constexpr std::string_view k_water =
-    "The quench spits and steams: long tongs, face shield, and stand "
-    "back. Water-hardened steel may crack and fly: draw it at once.";
+    "The quench spits and steams: long tongs, stand back. Steel not yet drawn may crack and fly.";
 
 // Sources are public tables, named in docs/making-pilots.md with what each of them says.
 constexpr Steel k_steels[]{
