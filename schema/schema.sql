@@ -302,6 +302,7 @@ CREATE INDEX body_wide_pilot ON body (pilot_kind, pilot_dia_lo, pilot_dia_hi)
     WHERE pilot_dia_hi - pilot_dia_lo > 120000;
 CREATE INDEX pilot_wide ON pilot (pilot_dia_lo, pilot_dia_hi)
     WHERE pilot_dia_hi - pilot_dia_lo > 120000;
+CREATE INDEX body_by_marking ON body (marking) WHERE marking <> '';
 CREATE INDEX body_retired ON body (number) WHERE retired IS NOT NULL;
 
 -- The triggers write the history, so that no statement can forget it. The functions are the

@@ -14,7 +14,6 @@ HouseReader::HouseReader(const trade::Practice& practice, Context& context)
 match::Question HouseReader::question(const store::HouseScrew& row) const {
     match::Question question;
     question.screw = screws_.find(row.screw, "");
-    question.below = practice_.below_flush;
     if (!row.hole.empty())
         question.hole = match::parse_hole(row.hole, question.screw, context_.tables(), practice_,
                                           context_.catalogue().unit());
@@ -32,8 +31,8 @@ std::vector<match::Asked> house_asked(const trade::Practice& practice, Context& 
     return asked;
 }
 
-std::vector<match::Asked> listed_asked(const trade::Practice& practice, Context& context) {
-    const auto questions = match::listed_questions(context.tables(), practice);
+std::vector<match::Asked> listed_asked(Context& context) {
+    const auto questions = match::listed_questions(context.tables());
     std::vector<match::Asked> asked;
     for (const auto& series : context.tables().series())
         for (const auto& question : questions)

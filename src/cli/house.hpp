@@ -31,7 +31,6 @@ class HouseReader {
                                                     Context& context);
 
 // Every screw of the tables, by series, through any hole.
-[[nodiscard]] std::vector<match::Asked> listed_asked(const trade::Practice& practice,
-                                                     Context& context);
+[[nodiscard]] std::vector<match::Asked> listed_asked(Context& context);
 
 } // namespace cli

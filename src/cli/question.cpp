@@ -42,8 +42,6 @@ trade::Screw screw_of(const QuestionOptions& options, const SizeReader& reader) 
 
 // Zero is a depth here: the head flush with the surface.
 length::Length below_flush(const std::string& text, const SizeReader& reader) {
-    if (text.empty())
-        return reader.practice.below_flush;
     if (trade::folded(text) == "0")
         return {};
     return length::parse_length(text, reader.context.unit()).value;
@@ -82,7 +80,8 @@ match::Question read_question(const QuestionOptions& options, const SizeReader& 
     if (!options.washer.empty())
         question.washer = match::parse_washer(options.washer, question.screw, context.tables(),
                                               reader.practice, unit);
-    question.below = below_flush(options.below, reader);
+    if (!options.below.empty())
+        question.below = below_flush(options.below, reader);
     question.thick = reader.maybe(options.thick, Feature::thickness);
     question.blind = reader.maybe(options.blind, Feature::thickness);
     if (!options.machine.empty())

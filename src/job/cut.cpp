@@ -54,7 +54,8 @@ Figure depth_to_cut(const match::Question& question, Length depth,
         figure.inputs.push_back({"washer", *question.washer->thickness});
     }
     figure.formula += " + below the surface";
-    figure.inputs.push_back({"below the surface", exactly(question.below)});
+    figure.inputs.push_back(
+        {"below the surface", exactly(match::below_surface(question, practice))});
     return figure;
 }
 

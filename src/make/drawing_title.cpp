@@ -110,16 +110,19 @@ std::string bodies_row(const Piece& piece) {
     return row;
 }
 
+std::string hole_words(const Served& served, length::Unit unit) {
+    const auto hole = match::say(served.hole, unit);
+    if (served.drill)
+        return fmt::format("drill {} (hole {})", served.drill->name, hole);
+    return (served.reamed ? "reamed hole " : "hole ") + hole;
+}
+
 // One line a screw and body.
 std::vector<std::string> served_rows(const Subject& subject) {
     std::vector<std::string> rows;
     for (const auto& served : subject.piece.serves) {
-        const auto hole = match::say(served.hole, subject.lettering.unit);
-        auto row =
-            fmt::format("{}: {}, in body {}", served.screw,
-                        served.drill ? fmt::format("drill {} (hole {})", served.drill->name, hole)
-                                     : "hole " + hole,
-                        served.body);
+        auto row = fmt::format("{}: {}, in body {}", served.screw,
+                               hole_words(served, subject.lettering.unit), served.body);
         if (served.size)
             row += ", " + std::string(match::to_text(*served.size));
         rows.push_back(std::move(row));

@@ -6,38 +6,20 @@
 #include <algorithm>
 
 #include "length/grid.hpp"
+#include "trade/tolerance.hpp"
 
 namespace make {
 
 using length::Length;
-using length::micrometres;
 using length::Range;
 
-namespace {
-
-// ISO 286-2: deviations of e8, micrometres under the nominal.
-struct Deviation {
-    std::int64_t up_to_mm;
-    std::int64_t upper, lower;
-};
-constexpr Deviation k_e8[]{
-    {3, 14, 28},  {6, 20, 38},  {10, 25, 47},  {18, 32, 59},
-    {30, 40, 73}, {50, 50, 89}, {80, 60, 106}, {120, 72, 126},
-};
-
-} // namespace
-
-Range e8(Length nominal) {
-    const auto* row = std::find_if(std::begin(k_e8), std::end(k_e8) - 1, [&](const Deviation& d) {
-        return nominal <= length::millimetres(d.up_to_mm);
-    });
-    return {nominal - micrometres(row->lower), nominal - micrometres(row->upper)};
-}
-
-Range usual_pilot(const match::CandidateHole& hole, const trade::Practice& practice) {
-    if (hole.drill && hole.drill->kind == trade::DrillKind::metric)
-        return e8(hole.drill->diameter);
-    const Length least = hole.drill ? hole.drill->diameter : hole.hole.lo;
+Range usual_pilot(const match::CandidateHole& hole, const trade::Practice& practice,
+                  length::Unit unit) {
+    const Length least = hole.size.lo;
+    const bool metric = hole.drill ? hole.drill->kind == trade::DrillKind::metric
+                                   : unit == length::Unit::millimetre;
+    if (metric)
+        return trade::e8_limits(least);
     return {least - practice.pilot_under_most, least - practice.pilot_under_least};
 }
 

@@ -8,14 +8,11 @@
 
 namespace make {
 
-// e8 of ISO 286-2 on a nominal of 0 to 120 mm; larger ones take the last row. DIN 373 has its
-// pilots to it.
-[[nodiscard]] length::Range e8(length::Length nominal);
-
-// .002 to .004 in under the drill, or under the least limit of a hole that is there (practice
-// table); under a metric drill e8.
+// .002 to .004 in under the drill, or under the least limit of a hole that is there or reamed
+// (practice table). Under a metric drill, or in a hole measured in `unit` millimetres, e8 of ISO
+// 286-2, to which DIN 373 has its pilots.
 [[nodiscard]] length::Range usual_pilot(const match::CandidateHole& hole,
-                                        const trade::Practice& practice);
+                                        const trade::Practice& practice, length::Unit unit);
 
 // As wide as `tolerance` or as `limits` are, around `aim` moved as little as `limits` ask; ends on
 // whole steps if those of `limits` are.

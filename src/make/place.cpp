@@ -128,8 +128,8 @@ Piece place(const Offer& offer, const std::vector<int>& assigned,
     std::map<std::int64_t, const trade::Body*> bodies;
     for (const auto* room : served_rooms(offer, piece)) {
         piece.serves.push_back({wishes[static_cast<std::size_t>(room->wish)].wish->screw,
-                                room->body->number, room->hole->drill, room->hole->hole,
-                                room->size});
+                                room->body->number, room->hole->drill, room->hole->hole, room->size,
+                                room->hole->reamed});
         bodies[room->body->number] = room->body;
     }
     for (const auto& [number, body] : bodies)

@@ -42,12 +42,13 @@ MaybeRange inside(Length lo, Length hi, const match::Job& job, Length tolerance,
 // Rule 2, and rule 1 where a pilot well under the screw would ask for a larger cutter.
 MaybeRange pilot_room(const match::Job& job, const trade::Body& body,
                       const match::CandidateHole& hole, Unit unit) {
-    const auto& practice = job.shop->practice;
-    const Range size = hole.drill ? length::exactly(hole.drill->diameter) : hole.hole;
-    Length least = size.hi - practice.running_most;
-    if (const auto& screw = job.question->screw.screw_dia)
-        least = std::max(least, screw->hi - (body.cut_dia->range.lo - job.head->hi));
-    return inside(least, size.lo - practice.running_least, job, k_ground_tolerance, unit);
+    Length least = hole.size.hi - hole.running.most;
+    const Length cutter_over_head = body.cut_dia->range.lo - job.head->hi;
+    if (job.question->hole.tapped)
+        least = std::max(least, hole.hole.hi - cutter_over_head);
+    else if (const auto& screw = job.question->screw.screw_dia)
+        least = std::max(least, screw->hi - cutter_over_head);
+    return inside(least, hole.size.lo - hole.running.least, job, k_ground_tolerance, unit);
 }
 
 // The usual limits where the room has enough of them, else what is nearest to them in it.
@@ -85,7 +86,7 @@ std::vector<Room> rooms_of(int index, const WishJob& wish, const match::Tools& t
             const auto pilot = pilot_room(job, body, hole, unit);
             if (!size || !pilot)
                 continue;
-            const auto aim = aim_in(*pilot, usual_pilot(hole, job.shop->practice), unit);
+            const auto aim = aim_in(*pilot, usual_pilot(hole, job.shop->practice, unit), unit);
             rooms.push_back({index, &body, &hole, *size, *pilot, aim, shank});
         }
     }

@@ -46,13 +46,16 @@ struct Answer {
     std::string pilot_place;           // of a free pilot
     int other_pilots = 0;              // further pilots that would do in this body
     std::optional<trade::Drill> drill; // absent: hole given as measured, or none suits
-    length::MaybeRange hole;           // as drilled or measured
+    length::MaybeRange hole;           // as it may come out, or as measured
+    bool reamed = false;               // the hole, for a shoulder
+    length::MaybeRange pilot_to_make;  // for that hole, where the answer is to make one
     length::MaybeRange counterbore;    // cutting diameter
     std::optional<SizeClass> size;
-    length::MaybeRange running_clearance; // hole less pilot
+    length::MaybeRange running_clearance; // hole less pilot, to expect
     std::optional<length::Length> depth;  // to cut; absent: head height or washer unknown
     std::vector<Reason> rules;            // those that apply, in the order of the rules
     std::vector<std::string> work;        // needed first
+    std::vector<std::string> assumed;     // for sizes that nobody recorded
     std::vector<std::string> notes;       // play, broken edge, pilot to be moved, ...
     std::string place;
 };
@@ -64,7 +67,8 @@ struct Wanted {
     std::string published_source;
     std::optional<trade::Drill> drill; // the preferred one; absent: hole as measured
     length::MaybeRange hole;
-    length::MaybeRange pilot; // runs in that hole
+    bool reamed = false;
+    length::MaybeRange pilot; // runs well in that hole
     std::optional<length::Length> depth;
 };
 
@@ -75,7 +79,8 @@ struct Report {
 };
 
 // The best answer of every body, in the documented order, reasons in `unit`.
-// At most `most` answers are spelled out (closest: at most five), 0 for all; counts are complete.
+// At most `most` answers are spelled out (closest: at most five), 0 for every one; counts are
+// complete.
 [[nodiscard]] Report match(const Question& question, const Shop& shop, const trade::Rack& rack,
                            length::Unit unit, std::size_t most);
 

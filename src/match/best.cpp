@@ -27,7 +27,7 @@ std::optional<Ranked> over_holes(const Job& job, Triple triple) {
     bool suits_one = false;
     for (const auto& hole : job.holes) {
         triple.hole = &hole;
-        if (chosen && triple.has_pilot() && !hole.running.takes(triple.pilot_dia()))
+        if (chosen && triple.has_pilot() && !hole.pilots.takes(triple.pilot_dia()))
             continue;
         suits_one = true;
         keep_better(job, best, triple);

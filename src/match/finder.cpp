@@ -56,8 +56,9 @@ Finder::Finder(const Job& job, const Windows& windows, KeptRunners& kept)
       detail_(detail_for(*job.question)),
       running_(kept.of(Runners::Which::running, job, windows, detail_)), runners_(*running_) {
     for (const auto& candidate : job.holes) {
-        widest_surely_ = std::max(widest_surely_, candidate.hole.lo);
-        widest_perhaps_ = std::max(widest_perhaps_, candidate.hole.hi);
+        const auto hole = hole_for_teeth(job, candidate);
+        widest_surely_ = std::max(widest_surely_, hole.lo);
+        widest_perhaps_ = std::max(widest_perhaps_, hole.hi);
     }
 }
 
@@ -90,7 +91,7 @@ std::optional<Outcome> Finder::outcome_of(const trade::BodyFacts& body) const {
 bool Finder::is_misfit(const trade::BodyFacts& body) const {
     if (job_.question->hole.kind != HoleKind::chosen || !trade::taken_as_integral(body))
         return false;
-    const auto runs = [&](const CandidateHole& hole) { return hole.running.takes(body.pilot_dia); };
+    const auto runs = [&](const CandidateHole& hole) { return hole.pilots.takes(body.pilot_dia); };
     return !windows_.running_pilot.takes(body.pilot_dia) ||
            std::none_of(job_.holes.begin(), job_.holes.end(), runs);
 }
@@ -212,7 +213,8 @@ int Finder::pilots_that_do(const trade::BodyFacts& body) const {
             pilots.push_back(runners_.pilot(runner).number);
     };
     pairing.each_own(count);
-    const bool all_do = clears_with_any(body);
+    const bool all_do =
+        clears_with_any(body) && trade::holds_by(body) == trade::Retention::set_screw;
     (void)runners_.any_at(AnswerKind::measure_first, body, [&](const Runner& runner) {
         if (all_do && !pairing.is_tried(runner))
             pilots.push_back(runners_.pilot(runner).number);

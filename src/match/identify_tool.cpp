@@ -101,6 +101,7 @@ std::string hole_word(const Job& job, const CandidateHole& hole) {
     case Published::loose:
         return "loose";
     case Published::other:
+    case Published::size_on_size:
         break;
     }
     return {};
@@ -193,7 +194,7 @@ std::string_view to_text(Surety surety) {
 
 Identifier::Identifier(const trade::Tables& tables, const trade::Practice& practice)
     : tables_(tables), shop_(shop_with_every_drill(tables, practice)),
-      jobs_(with_holes(listed_questions(tables, practice), {"close", "normal", "loose", "tap"},
+      jobs_(with_holes(listed_questions(tables), {"close", "normal", "loose", "tap"},
                        shop_),
             shop_) {
     for (const auto& series : tables.series())

@@ -8,22 +8,26 @@
 #include <optional>
 #include <vector>
 
+#include "match/made_for.hpp"
 #include "match/question.hpp"
 #include "match/size_class.hpp"
 #include "trade/rack.hpp"
 
 namespace match {
 
-// Which of the screw's published holes a drill makes; the order is the order of preference.
-enum class Published { close, normal, loose, other };
+// Which of the screw's published holes a drill makes, or that it leaves the screw no play; the
+// order is the order of preference.
+enum class Published { close, normal, loose, other, size_on_size };
 
 struct CandidateHole {
     std::optional<trade::Drill> drill; // absent: the hole is there already
-    length::Range hole;
-    length::Length twice_mean; // of the hole as it comes out on average
+    length::Range hole;                // as it may come out
+    length::Range size; // what is relied on: the drill's own size, or the hole as it is known
     Published published = Published::other;
-    trade::GoodClearance good; // running clearance that is good in it
-    trade::Window running;     // pilots that may run in it
+    bool reamed = false;          // for a shoulder
+    trade::GoodClearance running; // size over pilot: what may run
+    trade::GoodClearance good;    // what runs well
+    trade::Window pilots;         // that may run in it
 };
 
 struct Job {
@@ -33,12 +37,14 @@ struct Job {
     std::optional<SizeTargets> sizes;    // absent: head unknown
     std::optional<length::Length> depth; // to cut; absent: head height or washer unknown
     std::vector<CandidateHole> holes;    // in the order equal holes are taken
+    MadeFor made;
 };
 
-// `question` and `shop` must outlive the job.
-[[nodiscard]] Job make_job(const Question& question, const Shop& shop);
+// `question` and `shop` must outlive the job. `marked`: the bodies whose marking names the screw.
+[[nodiscard]] Job make_job(const Question& question, const Shop& shop,
+                           trade::NumberSet marked = {});
 
-// The hole a drill leaves: nominal plus the average oversize.
+// The hole a drill leaves: from its own size to the most that drills cut over it.
 [[nodiscard]] CandidateHole drilled_hole(const trade::Drill& drill, const trade::Screw& screw,
                                          const Shop& shop);
 

@@ -45,13 +45,11 @@ Shop shop_with_every_drill(const trade::Tables& tables, trade::Practice practice
     return make_shop(tables, std::move(practice), length::Unit::inch);
 }
 
-std::vector<Question> listed_questions(const trade::Tables& tables,
-                                       const trade::Practice& practice) {
+std::vector<Question> listed_questions(const trade::Tables& tables) {
     std::vector<Question> questions;
     for (const auto& head : tables.every_head()) {
         Question question;
         question.screw = trade::listed_screw(head, tables);
-        question.below = practice.below_flush;
         questions.push_back(std::move(question));
     }
     return questions;

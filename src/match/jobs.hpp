@@ -37,8 +37,7 @@ class Jobs {
 [[nodiscard]] Shop shop_with_every_drill(const trade::Tables& tables, trade::Practice practice);
 
 // A question for every row of the tables' heads, through a hole of the pilot's choice.
-[[nodiscard]] std::vector<Question> listed_questions(const trade::Tables& tables,
-                                                     const trade::Practice& practice);
+[[nodiscard]] std::vector<Question> listed_questions(const trade::Tables& tables);
 
 // The same question through the screw's `close`, `normal`, `loose` or `tap` hole; none where no
 // table has one. Drills are looked up in `shop`.

@@ -24,7 +24,8 @@ bool has_shank(const Job&, const Triple& t) {
     return t.pilot != nullptr;
 }
 bool may_have_set_screw(const Job&, const Triple& t) {
-    return t.pilot && (!t.body->retention || *t.body->retention == trade::Retention::set_screw);
+    const auto by = trade::holds_by(*t.body);
+    return t.pilot && (!by || *by == trade::Retention::set_screw);
 }
 bool has_bore(const Job&, const Triple& t) {
     return t.hole && trade::may_take_pilot(*t.body);

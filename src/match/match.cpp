@@ -35,7 +35,8 @@ struct ReadRecords {
 } // namespace
 
 Matcher::Matcher(const trade::Rack& rack, const Shop& shop, length::Unit unit)
-    : rack_(rack), shop_(shop), unit_(unit), trials_(rack.trials()), kept_(rack, trials_) {}
+    : rack_(rack), shop_(shop), unit_(unit), trials_(rack.trials()), markings_(rack.markings()),
+      kept_(rack, trials_) {}
 
 Findings Matcher::find(const Job& job, std::size_t most) const {
     const auto& set = job.question->set;
@@ -51,7 +52,7 @@ Answer Matcher::answer_of(const Job& job, const Found& found) const {
 }
 
 Report Matcher::match(const Question& question, std::size_t most) const {
-    const Job job = make_job(question, shop_);
+    const Job job = make_job(question, shop_, markings_.naming(question.screw));
     const auto findings = find(job, most);
     Report report;
     report.wanted = wanted_for(job);
@@ -63,7 +64,7 @@ Report Matcher::match(const Question& question, std::size_t most) const {
 
 std::optional<Answer> Matcher::first_that(const Question& question,
                                           const std::function<bool(const Ranked&)>& wanted) const {
-    const Job job = make_job(question, shop_);
+    const Job job = make_job(question, shop_, markings_.naming(question.screw));
     const auto findings = find(job, 0);
     const auto found = std::find_if(findings.first.begin(), findings.first.end(),
                                     [&](const Found& one) { return wanted(one.ranked); });

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "match/best.hpp"
+#include "match/markings.hpp"
 #include "match/spell_out.hpp"
 #include "match/wanted.hpp"
 #include "trade/text.hpp"
@@ -15,6 +16,14 @@ namespace {
 
 bool in_set(const std::string& asked, const std::string& set) {
     return asked.empty() || trade::folded(asked) == trade::folded(set);
+}
+
+trade::NumberSet marked_for(const trade::Screw& screw, const Tools& tools) {
+    std::vector<trade::Marked> marked;
+    for (const auto& body : tools.bodies)
+        if (!body.marking.empty())
+            marked.push_back({body.marking, static_cast<std::int32_t>(body.number)});
+    return Markings(marked).naming(screw);
 }
 
 std::vector<Ranked> every_pair(const Job& job, const Tools& tools) {
@@ -39,7 +48,7 @@ std::vector<Ranked> every_pair(const Job& job, const Tools& tools) {
 
 Report match_pairs(const Question& question, const Shop& shop, const Tools& tools,
                    length::Unit unit, std::size_t most) {
-    const Job job = make_job(question, shop);
+    const Job job = make_job(question, shop, marked_for(question.screw, tools));
     Report report;
     report.wanted = wanted_for(job);
     std::size_t closest = 0;
@@ -47,7 +56,7 @@ Report match_pairs(const Question& question, const Shop& shop, const Tools& tool
         ++report.counts[static_cast<std::size_t>(pair.kind())];
         if (most != 0 && report.answers.size() >= most)
             continue;
-        if (pair.kind() == AnswerKind::closest && closest++ >= k_most_closest)
+        if (most != 0 && pair.kind() == AnswerKind::closest && closest++ >= k_most_closest)
             continue;
         report.answers.push_back(spell_out(job, pair.triple, tools.records(pair.triple), unit));
     }

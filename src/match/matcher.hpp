@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "match/kept_runners.hpp"
+#include "match/markings.hpp"
 #include "match/search.hpp"
 
 namespace match {
@@ -33,6 +34,7 @@ class Matcher {
     const Shop& shop_;
     length::Unit unit_;
     Trials trials_;
+    Markings markings_;
     mutable KeptRunners kept_;
 };
 

@@ -11,9 +11,12 @@
 
 namespace match {
 
-// Play of the screw in its hole and the cutter that clears it, an edge to be broken for the head's
-// fillet, a pilot to be fetched from another body.
+// Only what bites: how far the screw can sit off, no play, an edge to be broken for the head's
+// fillet, little left under the head, a better drill, a pilot to be fetched from another body.
 [[nodiscard]] std::vector<std::string> notes_of(const Job& job, const Triple& triple,
                                                 length::Unit unit);
+
+// What is taken for a size that nobody recorded.
+[[nodiscard]] std::vector<std::string> assumed_of(const Job& job, const Triple& triple);
 
 } // namespace match

@@ -17,9 +17,17 @@ int condition_of(const Triple& triple) {
     return triple.pilot ? std::max(body, condition_rank(triple.pilot->condition)) : body;
 }
 
+int made_rank(const Job& job, const Triple& triple, int published) {
+    const auto made = made_by_body(job, *triple.body);
+    const bool is_made =
+        made == Made::surely ||
+        (made == Made::with_its_pilot && made_by_pilot(job, triple.pilot_dia(), published));
+    return is_made ? 0 : 1;
+}
+
 auto rest(const OrderKey& key) {
-    return std::tie(key.size, key.seat, key.published, key.closeness, key.condition, key.body,
-                    key.pilot, key.drill, key.drill_kind);
+    return std::tie(key.made, key.published, key.size, key.seat, key.closeness, key.condition,
+                    key.body, key.pilot, key.drill, key.drill_kind);
 }
 
 } // namespace
@@ -43,7 +51,8 @@ std::int64_t closeness_of(const Triple& triple) {
     if (!pilot || !triple.hole)
         return std::numeric_limits<std::int64_t>::max();
     const auto& good = triple.hole->good;
-    const auto clearance = triple.hole->twice_mean - (pilot->lo + pilot->hi);
+    const auto& size = triple.hole->size;
+    const auto clearance = size.lo + size.hi - (pilot->lo + pilot->hi);
     return std::abs((clearance - (good.least + good.most)).nm());
 }
 
@@ -76,9 +85,10 @@ OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed)
     key.kind = *weighed.kind;
     if (key.kind == AnswerKind::closest)
         key.shortfall = weighed.shortfall;
+    key.published = triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
+    key.made = made_rank(job, triple, key.published);
     key.size = size_rank(job, *triple.body);
     key.seat = seat_rank(seat_of(triple));
-    key.published = triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
     key.closeness = closeness_of(triple);
     key.condition = condition_of(triple);
     key.body = triple.body->number;
@@ -90,14 +100,32 @@ OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed)
     return key;
 }
 
-Rank rank_of(int seat, int published, std::int64_t closeness) {
+Made made_by_body(const Job& job, const trade::BodyFacts& body) {
+    if (job.made.marked.has(body.number))
+        return Made::surely;
+    return may_be_of(job.made.cutters, body.cut_dia) ? Made::with_its_pilot : Made::not_so;
+}
+
+bool made_by_pilot(const Job& job, const length::MaybeRange& pilot, int published) {
+    return published <= static_cast<int>(Published::loose) || may_be_of(job.made.pilots, pilot);
+}
+
+Rank rank_of(int published, int seat, std::int64_t closeness) {
     constexpr std::int64_t most = UINT32_MAX; // 2 mm off, twice; as good as unknown
-    return static_cast<Rank>(seat) << 40 | static_cast<Rank>(published) << 32 |
+    return static_cast<Rank>(published) << 40 | static_cast<Rank>(seat) << 32 |
            static_cast<Rank>(std::min(closeness, most));
 }
 
 Rank rank_of(const OrderKey& key) {
-    return rank_of(key.seat, key.published, key.closeness);
+    return rank_of(key.published, key.seat, key.closeness);
+}
+
+Rank first_rank(int published) {
+    return rank_of(published, 0, 0);
+}
+
+Rank last_rank(int published) {
+    return first_rank(published + 1) - 1;
 }
 
 bool operator<(const OrderKey& a, const OrderKey& b) {

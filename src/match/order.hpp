@@ -11,15 +11,16 @@
 namespace match {
 
 // What the order goes by, first to last; the lesser comes first.
-inline constexpr int k_no_hole_published = 4;
+inline constexpr int k_no_hole_published = 5;
 
 struct OrderKey {
     AnswerKind kind;
     Shortfall shortfall;    // of a closest; else 0
+    int made;               // for this screw 0, else 1
+    int published;          // drill: close, normal, loose, another, size on size, none
     int size;               // recommended, tool size, small, large, not known
     int seat;               // pilot in this body or integral, free, in another body
-    int published;          // drill: close, normal, loose, another, none
-    std::int64_t closeness; // twice the mean clearance from the middle of good; unknown last
+    std::int64_t closeness; // twice the clearance from the middle of good; unknown last
     int condition;          // the worse of body and pilot; not recorded counts as fair
     std::int64_t body;
     std::int64_t pilot; // none: 0
@@ -32,11 +33,18 @@ struct OrderKey {
 
 [[nodiscard]] bool operator<(const OrderKey& a, const OrderKey& b);
 
-// Seat, published hole and closeness in one number, which is ordered as they are.
+// Published hole, seat and closeness in one number, which is ordered as they are.
 using Rank = std::uint64_t;
 inline constexpr Rank k_last_rank = UINT64_MAX;
-[[nodiscard]] Rank rank_of(int seat, int published, std::int64_t closeness);
+[[nodiscard]] Rank rank_of(int published, int seat, std::int64_t closeness);
 [[nodiscard]] Rank rank_of(const OrderKey& key);
+// The first and the last rank with a hole published so.
+[[nodiscard]] Rank first_rank(int published);
+[[nodiscard]] Rank last_rank(int published);
+
+[[nodiscard]] Made made_by_body(const Job& job, const trade::BodyFacts& body);
+// Its pilot is that of a published tool, or its hole is published.
+[[nodiscard]] bool made_by_pilot(const Job& job, const length::MaybeRange& pilot, int published);
 
 // Recommended 0 to large 3; not known 4.
 [[nodiscard]] int size_rank(const Job& job, const trade::BodyFacts& body);
@@ -44,7 +52,8 @@ inline constexpr Rank k_last_rank = UINT64_MAX;
 // In this body or integral 0, free or none 1, in another body 2.
 [[nodiscard]] int seat_rank(Seat seat);
 
-// How far the mean running clearance is from the middle of good, nm times two; unknown: the most.
+// How far the pilot is from the middle of good under the drill or in the hole, nm times two;
+// unknown: the most.
 [[nodiscard]] std::int64_t closeness_of(const Triple& triple);
 
 // Of a condition that nobody recorded, fair is assumed.

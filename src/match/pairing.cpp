@@ -65,8 +65,10 @@ std::optional<Ranked> Pairing::best(AnswerKind kind, const Shortfall& least,
     std::optional<Ranked> best;
     each_own([&](const Runner& runner) { keep_better(runner, kind, best); });
     auto most = most_rank(kind, least, bound);
+    // Where its pilot decides whether the body was made for the screw, a later rank may do better.
+    const bool by_rank = made_ != Made::with_its_pilot;
     const auto keep_most = [&] {
-        if (best && !(least < best->key.shortfall))
+        if (best && !(least < best->key.shortfall) && (by_rank || best->key.made == 0))
             most = std::min(most, rank_of(best->key));
     };
     keep_most();
@@ -85,8 +87,13 @@ std::optional<Ranked> Pairing::best(AnswerKind kind, const Shortfall& least,
 Rank Pairing::most_rank(AnswerKind kind, const Shortfall& least, const OrderKey* bound) const {
     if (!bound || kind < bound->kind || least < bound->shortfall)
         return k_last_rank;
+    const bool may_be_made = made_ != Made::not_so;
+    if (may_be_made != (bound->made == 0))
+        return may_be_made ? k_last_rank : 0;
     const int size = size_rank(job_, body_);
-    return size < bound->size ? k_last_rank : size > bound->size ? 0 : rank_of(*bound);
+    return size < bound->size   ? last_rank(bound->published)
+           : size > bound->size ? first_rank(bound->published)
+                                : rank_of(*bound);
 }
 
 void Pairing::keep_better(const Runner& runner, AnswerKind kind,

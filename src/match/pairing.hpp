@@ -17,7 +17,8 @@ class Pairing {
     // All must outlive this.
     Pairing(const Job& job, const Trials& trials, const Runners& runners,
             const trade::BodyFacts& body)
-        : job_(job), runners_(runners), body_(body), tried_(trials.in_body(body.number)) {}
+        : job_(job), runners_(runners), body_(body), tried_(trials.in_body(body.number)),
+          made_(made_by_body(job, body)) {}
 
     // Some pilot was tried or found in it.
     [[nodiscard]] bool has_own() const;
@@ -56,6 +57,7 @@ class Pairing {
     const Runners& runners_;
     const trade::BodyFacts& body_;
     std::span<const trade::Trial> tried_;
+    Made made_;
 };
 
 } // namespace match

@@ -36,9 +36,9 @@ struct Question {
     trade::Screw screw;
     Hole hole;
     std::optional<Washer> washer;
-    length::Length below;     // head below the surface
-    length::MaybeRange thick; // the part is so thick: a through hole
-    length::MaybeRange blind; // the hole is so deep, from the surface
+    std::optional<length::Length> below; // head below the surface; absent: as usual
+    length::MaybeRange thick;            // the part is so thick: a through hole
+    length::MaybeRange blind;            // the hole is so deep, from the surface
     std::optional<trade::Machine> machine;
     std::string set; // only tools of this set; empty: all
 };
@@ -48,7 +48,13 @@ struct Shop {
     trade::Practice practice;
     std::vector<trade::Drill> drills; // owned: by diameter, then kind
     std::vector<trade::Oversize> oversize;
+    std::vector<trade::DrilledHole> drilled_holes;
 };
+
+// How far below the surface the head goes: as asked, or what the standard of its counterbore adds
+// to the head (DIN 974-1), or the shop's practice.
+[[nodiscard]] length::Length below_surface(const Question& question,
+                                           const trade::Practice& practice);
 
 // The drills of the indexes the shop owns: those named in practice, else fraction, number and
 // letter in an inch catalogue, metric in a metric one.

@@ -14,14 +14,13 @@ bool sinks_heads(BodyKind kind) {
     return kind == BodyKind::counterbore || kind == BodyKind::unknown;
 }
 
-bool reach_assumed(const trade::BodyFacts& body) {
-    return !body.reach && body.cut_dia && body.kind == BodyKind::counterbore;
+length::MaybeRange reach_of(const Job& job, const trade::BodyFacts& body) {
+    return assumes_reach(job, body) ? body.cut_dia : body.reach;
 }
 
-// A counterbore whose reach nobody recorded is taken to reach its own cutting diameter (common
-// practice); other tools are not.
-length::MaybeRange reach_of(const trade::BodyFacts& body) {
-    return reach_assumed(body) ? body.cut_dia : body.reach;
+// Any tool cleans up a face.
+bool cleans_up(const Job& job, const trade::BodyFacts& body) {
+    return job.question->screw.hex && !body.reach;
 }
 
 bool wrong_kind(const Job& job, const Triple& triple) {
@@ -30,10 +29,19 @@ bool wrong_kind(const Job& job, const Triple& triple) {
 
 } // namespace
 
+// A counterbore whose reach nobody recorded is taken to reach its own cutting diameter (common
+// practice); other tools are not.
+bool assumes_reach(const Job& job, const trade::BodyFacts& body) {
+    return !job.question->screw.hex && !body.reach && body.cut_dia &&
+           body.kind == BodyKind::counterbore;
+}
+
 Finding judge_depth(const Job& job, const Triple& triple) {
     Finding finding{Rule::depth, Verdict::unknown, {}, false};
-    const auto reach = reach_of(*triple.body);
-    if (wrong_kind(job, triple)) {
+    const auto reach = reach_of(job, *triple.body);
+    if (cleans_up(job, *triple.body)) {
+        finding.verdict = Verdict::pass;
+    } else if (wrong_kind(job, triple)) {
         finding.verdict = Verdict::fail;
         // Farther off than any tool of the right kind.
         finding.shortfall = {job.shop->practice.closest_share, 1000};
@@ -57,8 +65,9 @@ Explanation explain_depth(const Job& job, const Triple& triple, const Records&, 
                                : "a " + std::string(trade::to_text(body.kind)) + ": for spotfaces";
         return explanation;
     }
-    explanation.have = "reach " + say(reach_of(body), unit);
-    if (reach_assumed(body))
+    explanation.have = cleans_up(job, body) ? "reach not recorded; a spotface only cleans up"
+                                            : "reach " + say(reach_of(job, body), unit);
+    if (assumes_reach(job, body))
         explanation.have += ", not recorded: taken as the cutting diameter";
     return explanation;
 }

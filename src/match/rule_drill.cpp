@@ -25,6 +25,8 @@ Explanation explain_drill(const Job& job, const Triple& triple, const Records&, 
     std::string have = "hole " + say(triple.hole->hole, unit);
     if (triple.hole->drill)
         have += " from drill " + triple.hole->drill->name;
+    if (triple.hole->reamed)
+        have += ", reamed";
     if (job.question->hole.tapped)
         return {"the tapping hole: the screw need not pass", have};
     if (!screw)

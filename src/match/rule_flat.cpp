@@ -58,7 +58,7 @@ Length half_point(const Job& job, const trade::BodyFacts& body) {
 
 Finding judge_flat(const Job& job, const Triple& triple) {
     Finding finding{Rule::flat, Verdict::unknown, {}, must_be_filed(job, triple)};
-    const bool set_screw = triple.body->retention.has_value();
+    const bool set_screw = trade::holds_by(*triple.body).has_value();
     if (triple.tried == Tried::slides_and_holds || (set_screw && triple.pilot->has_flat == false)) {
         finding.verdict = Verdict::pass;
     } else if (set_screw) {
@@ -76,7 +76,7 @@ Explanation explain_flat(const Job& job, const Triple& triple, const Records&, l
         explanation.have = "the shank has no flat";
     } else if (triple.tried == Tried::slides_and_holds) {
         explanation.have = "tried: slides and holds";
-    } else if (!triple.body->retention) {
+    } else if (!trade::holds_by(*triple.body)) {
         explanation.have = "not recorded how the body holds its pilot";
     } else if (const auto at = places(job, triple)) {
         explanation.have = "flat at " + say(at->flat_at, unit) + ", " + say(at->flat_length, unit) +

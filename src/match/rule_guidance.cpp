@@ -49,7 +49,7 @@ Finding guided(const Job& job, const Triple& triple, const Range& thick) {
     if (!triple.has_pilot())
         return {Rule::guidance, Verdict::pass, {}, false};
     const auto pilot = triple.pilot_dia();
-    const auto nose = triple.pilot_length();
+    const auto nose = assumes_pilot_length(job, triple) ? pilot : triple.pilot_length();
     if (!pilot)
         return k_unknown;
     const auto share = job.shop->practice.guidance_share;
@@ -67,6 +67,15 @@ Finding room_below(const Triple& triple, const Range& blind, Length depth) {
 }
 
 } // namespace
+
+// A pilot whose length nobody recorded is taken to be one diameter long (common practice) where the
+// part has room for that below the cut.
+bool assumes_pilot_length(const Job& job, const Triple& triple) {
+    const auto& thick = job.question->thick;
+    const auto pilot = triple.pilot_dia();
+    return thick && job.depth && pilot && !triple.pilot_length() &&
+           thick->lo > *job.depth + pilot->hi;
+}
 
 Finding judge_guidance(const Job& job, const Triple& triple) {
     const auto& question = *job.question;

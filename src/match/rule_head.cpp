@@ -66,14 +66,18 @@ std::string head_that_would_do(const Job& job, const Triple& triple, length::Uni
 
 } // namespace
 
-// The cutter may sit off by half its running clearance; a pilot well under the screw asks for more,
-// but in a hole for the tap the thread centres the screw on the pilot's own axis.
+// The cutter may sit off by half its running clearance, so a pilot well under the screw asks for
+// more. A hole for the tap is larger than its screw's thread leaves free: there the cutter sits off
+// by its play in the hole, while the thread centres the screw.
 Length clearance_needed(const Job& job, const Triple& triple) {
     const auto pilot = triple.pilot_dia();
     const auto& screw = job.question->screw.screw_dia;
     const Length usual = job.shop->practice.head_clearance;
-    const bool floats = !job.question->hole.tapped;
-    return floats && pilot && screw ? std::max(usual, screw->hi - pilot->lo) : usual;
+    if (!pilot)
+        return usual;
+    if (job.question->hole.tapped)
+        return std::max(usual, job.holes.front().hole.hi - pilot->lo);
+    return screw ? std::max(usual, screw->hi - pilot->lo) : usual;
 }
 
 bool leaves_seat(const Job& job, const CandidateHole& hole) {

@@ -35,10 +35,13 @@ std::string why_not(const Triple& triple, const Records& records) {
 
 } // namespace
 
-Finding judge_in_hand(const Job&, const Triple& triple) {
+// What is not there is farther off than any tool that is.
+Finding judge_in_hand(const Job& job, const Triple& triple) {
     const bool fails = is_out_of_use(*triple.body) ||
                        (triple.pilot && is_out_of_use(*triple.pilot)) || home_is_gone(triple);
-    return {Rule::in_hand, fails ? Verdict::fail : Verdict::pass, {}, false};
+    if (!fails)
+        return {Rule::in_hand, Verdict::pass, {}, false};
+    return {Rule::in_hand, Verdict::fail, {job.shop->practice.closest_share, 1000}, false};
 }
 
 Explanation explain_in_hand(const Job&, const Triple& triple, const Records& records,

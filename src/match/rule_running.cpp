@@ -12,10 +12,9 @@ using length::Range;
 namespace {
 
 // How far the pilot is from the nearest hole it could be judged in, as a share of the size needed.
-Shortfall pilot_shortfall(const Range& pilot, const CandidateHole& hole,
-                          const trade::Practice& practice) {
-    const Length largest = hole.hole.hi - practice.running_least;
-    const Length smallest = hole.hole.lo - practice.running_most;
+Shortfall pilot_shortfall(const Range& pilot, const CandidateHole& hole) {
+    const Length largest = hole.pilots.sizes->hi;
+    const Length smallest = hole.pilots.sizes->lo;
     if (pilot.lo > largest)
         return {(pilot.lo - largest).nm(), std::max<std::int64_t>(1, largest.nm())};
     if (pilot.hi < smallest)
@@ -26,7 +25,7 @@ Shortfall pilot_shortfall(const Range& pilot, const CandidateHole& hole,
 Shortfall least_shortfall(const Job& job, const Range& pilot) {
     std::optional<Shortfall> least;
     for (const auto& hole : job.holes) {
-        const auto here = pilot_shortfall(pilot, hole, job.shop->practice);
+        const auto here = pilot_shortfall(pilot, hole);
         if (!least || here < *least)
             least = here;
     }
@@ -37,7 +36,6 @@ Shortfall least_shortfall(const Job& job, const Range& pilot) {
 
 Finding judge_running(const Job& job, const Triple& triple) {
     Finding finding{Rule::running, Verdict::unknown, {}, false};
-    const auto& practice = job.shop->practice;
     const auto pilot = triple.pilot_dia();
     if (!triple.has_pilot()) {
         finding.verdict = Verdict::fail;
@@ -46,10 +44,10 @@ Finding judge_running(const Job& job, const Triple& triple) {
         if (pilot)
             finding.shortfall = least_shortfall(job, *pilot);
     } else if (pilot) {
-        finding.verdict =
-            within(triple.hole->hole - *pilot, practice.running_least, practice.running_most);
+        const auto& running = triple.hole->running;
+        finding.verdict = within(triple.hole->size - *pilot, running.least, running.most);
         if (finding.verdict == Verdict::fail)
-            finding.shortfall = pilot_shortfall(*pilot, *triple.hole, practice);
+            finding.shortfall = pilot_shortfall(*pilot, *triple.hole);
         // Nobody saw whether the pilot is in one piece with the body.
         if (finding.verdict == Verdict::pass && !triple.pilot &&
             triple.body->pilot_kind == trade::PilotKind::unknown)
@@ -60,20 +58,23 @@ Finding judge_running(const Job& job, const Triple& triple) {
 
 Explanation explain_running(const Job& job, const Triple& triple, const Records&,
                             length::Unit unit) {
-    const auto& practice = job.shop->practice;
-    const std::string usable =
-        "running clearance " + say(Range{practice.running_least, practice.running_most}, unit);
     if (!triple.has_pilot())
         return {"a pilot in the hole", "no pilot"};
     const auto pilot = triple.pilot_dia();
     std::string have = "pilot " + say(pilot, unit);
     if (!triple.hole)
-        return {usable + ", in a hole for this screw", have + ": no drill on hand suits"};
+        return {"a pilot from " + say(job.shop->practice.running_least, unit) + " to " +
+                    say(job.shop->practice.running_most, unit) + " under a drill for this screw",
+                have + ": no drill on hand suits"};
+    const auto& hole = *triple.hole;
     if (pilot)
-        have = say(triple.hole->hole - *pilot, unit) + " (" + have + ")";
+        have += ", " + say(hole.size - *pilot, unit) + " under it";
     if (!triple.pilot && triple.body->pilot_kind == trade::PilotKind::unknown)
         have += "; not recorded whether the pilot is integral";
-    return {usable + ", hole " + say(triple.hole->hole, unit), have};
+    const std::string what = hole.drill ? "the drill, " : "the hole, ";
+    return {"pilot " + say(Range{hole.running.least, hole.running.most}, unit) + " under " + what +
+                say(hole.size, unit),
+            have};
 }
 
 } // namespace match

@@ -16,6 +16,38 @@ Finding tried_finding(Tried tried) {
     return {Rule::slip, fails ? Verdict::fail : Verdict::pass, {}, tried == Tried::binds};
 }
 
+// By a thread, a pin, a detent: whether this pilot is held so shows only when it is tried.
+bool held_otherwise(const Triple& triple) {
+    const auto by = trade::holds_by(*triple.body);
+    return by && *by != trade::Retention::set_screw;
+}
+
+// A pilot with a flat is one for a set screw.
+bool unlike(const Triple& triple) {
+    return held_otherwise(triple) && triple.pilot->has_flat == true && !triple.tried &&
+           !triple.pilot_is_in_this_body();
+}
+
+bool holding_is_open(const Triple& triple) {
+    return held_otherwise(triple) && triple.tried != Tried::slides_and_holds;
+}
+
+Finding measured_finding(const Triple& triple, const trade::Practice& practice) {
+    Finding finding{Rule::slip, Verdict::unknown, {}, false};
+    const auto& bore = triple.body->bore;
+    const auto& shank = triple.pilot->shank_dia;
+    if (!bore || !shank)
+        return finding;
+    const Range slip = *bore - *shank;
+    finding.verdict = within(slip, practice.slip_least, practice.slip_most);
+    if (finding.verdict == Verdict::fail && triple.pilot_is_in_this_body())
+        finding.verdict = Verdict::unknown;
+    if (finding.verdict == Verdict::fail)
+        finding.shortfall = {outside(slip, practice.slip_least, practice.slip_most).nm(),
+                             (*bore).lo.nm()};
+    return finding;
+}
+
 bool shank_too_long(const Triple& triple) {
     const auto& shank = triple.pilot->shank_length;
     const auto& bore = triple.body->bore_depth;
@@ -32,21 +64,12 @@ bool needs_shortening(const Triple& triple) {
 } // namespace
 
 Finding judge_slip(const Job& job, const Triple& triple) {
-    Finding finding{Rule::slip, Verdict::unknown, {}, false};
-    const auto& bore = triple.body->bore;
-    const auto& shank = triple.pilot->shank_dia;
-    const auto& practice = job.shop->practice;
-    if (triple.tried) {
-        finding = tried_finding(*triple.tried);
-    } else if (bore && shank) {
-        const Range slip = *bore - *shank;
-        finding.verdict = within(slip, practice.slip_least, practice.slip_most);
-        if (finding.verdict == Verdict::fail && triple.pilot_is_in_this_body())
-            finding.verdict = Verdict::unknown;
-        if (finding.verdict == Verdict::fail)
-            finding.shortfall = {outside(slip, practice.slip_least, practice.slip_most).nm(),
-                                 (*bore).lo.nm()};
-    }
+    if (unlike(triple)) // no pair, near or far
+        return {Rule::slip, Verdict::fail, {1, 1}, false};
+    Finding finding =
+        triple.tried ? tried_finding(*triple.tried) : measured_finding(triple, job.shop->practice);
+    if (finding.verdict == Verdict::pass && holding_is_open(triple))
+        finding.verdict = Verdict::unknown;
     finding.work = finding.work || needs_shortening(triple);
     return finding;
 }
@@ -63,6 +86,12 @@ Explanation explain_slip(const Job& job, const Triple& triple, const Records&, l
         explanation.have = "tried: " + std::string(trade::to_text(*triple.tried));
     else if (triple.pilot_is_in_this_body())
         explanation.have += "; found in this body, not tried";
+    if (unlike(triple))
+        explanation.have += "; the pilot has a flat, the body holds by " +
+                            std::string(trade::to_text(*triple.body->retention));
+    else if (holding_is_open(triple))
+        explanation.have += "; not tried whether it holds by " +
+                            std::string(trade::to_text(*triple.body->retention));
     if (needs_shortening(triple))
         explanation.have +=
             "; shank " + say(triple.pilot->shank_length, unit) + " longer than the bore";

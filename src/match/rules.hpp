@@ -78,6 +78,13 @@ struct Explanation {
 // Rule 1, of the hole alone: it leaves the head a seat.
 [[nodiscard]] bool leaves_seat(const Job& job, const CandidateHole& hole);
 
+// Rule 6: the hole that the teeth must reach.
+[[nodiscard]] length::Range hole_for_teeth(const Job& job, const CandidateHole& hole);
+
+// Rules 7 and 8: what stands for a size that nobody recorded.
+[[nodiscard]] bool assumes_reach(const Job& job, const trade::BodyFacts& body);
+[[nodiscard]] bool assumes_pilot_length(const Job& job, const Triple& triple);
+
 // Rule 9, of one tool: retired, on loan or broken.
 template <typename Facts>
 [[nodiscard]] bool is_out_of_use(const Facts& tool) {

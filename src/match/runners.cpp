@@ -30,7 +30,7 @@ Weighed before_any_body(const Job& job, const Triple& triple) {
 Rank rank_in_another(const Triple& triple) {
     const int published =
         triple.hole ? static_cast<int>(triple.hole->published) : k_no_hole_published;
-    return rank_of(seat_rank(seat_of(triple)), published, closeness_of(triple));
+    return rank_of(published, seat_rank(seat_of(triple)), closeness_of(triple));
 }
 
 // Pilots that come one after the other are often of one size.
@@ -54,7 +54,7 @@ bool asks_the_same_of_pilots(const Job& a, const Job& b) {
     };
     const auto same_hole = [&](const CandidateHole& one, const CandidateHole& other) {
         const auto made = [](const CandidateHole& hole) {
-            return std::tuple(hole.hole, hole.twice_mean, hole.published);
+            return std::tuple(hole.hole, hole.size, hole.published);
         };
         return made(one) == made(other) && leaves_seat(a, one) == leaves_seat(b, other);
     };
@@ -91,9 +91,7 @@ void Runners::add(Which which, const trade::PilotFacts& pilot) {
 }
 
 void Runners::add_fits(Which which, const trade::PilotFacts& pilot) {
-    const auto runs = [&](const CandidateHole& hole) {
-        return hole.running.takes(pilot.pilot_dia);
-    };
+    const auto runs = [&](const CandidateHole& hole) { return hole.pilots.takes(pilot.pilot_dia); };
     if (which == Which::misfits) {
         if (std::none_of(job_.holes.begin(), job_.holes.end(), runs))
             add_with({&k_any_body, &pilot, nullptr, {}}, Fit::k_no_hole);
@@ -127,10 +125,9 @@ std::span<const Flat> Runners::flats_that_hold(AnswerKind kind,
                                                const trade::BodyFacts& body) const {
     static constexpr std::array k_all{Flat::none, Flat::measured, Flat::not_measured};
     const std::span<const Flat> all(k_all);
-    if (!body.retention)
+    // Otherwise held, it must have been tried.
+    if (trade::holds_by(body) != trade::Retention::set_screw)
         return {};
-    if (body.retention != trade::Retention::set_screw)
-        return all;
     const bool located = body.set_screw_at && body.set_screw;
     if (kind == AnswerKind::ready)
         return located && ready_flats_.any_covers(body, half_point(job_, body))
@@ -170,7 +167,7 @@ std::optional<Runner> Runners::widest_at(AnswerKind kind, std::uint32_t pilot) c
         const auto* hole = hole_of(runner, job_);
         const bool comes_to = hole ? runner.fit->at_best <= kind
                                    : kind == AnswerKind::measure_first; // a misfit, by itself
-        if (comes_to && (!widest || hole->hole.lo > hole_of(*widest, job_)->hole.lo))
+        if (comes_to && (!widest || hole->size.lo > hole_of(*widest, job_)->size.lo))
             widest = runner;
     });
     return widest;
@@ -182,7 +179,7 @@ Shanked Runners::shanked(std::uint32_t pilot) const {
         if (const auto widest = widest_at(kind, pilot)) {
             const auto* hole = hole_of(*widest, job_); // without one no teeth are judged
             shanked.widest[static_cast<std::size_t>(kind)] =
-                hole ? static_cast<std::int32_t>(hole->hole.hi.nm())
+                hole ? static_cast<std::int32_t>(hole_for_teeth(job_, *hole).hi.nm())
                      : std::numeric_limits<std::int32_t>::max();
         }
     return shanked;

@@ -12,6 +12,8 @@ namespace match {
 
 namespace {
 
+constexpr auto k_all = std::numeric_limits<std::size_t>::max();
+
 // The first in the order of answers, up to a number of them.
 class First {
   public:
@@ -50,6 +52,7 @@ class First {
 // What the key of a body can be at the least.
 OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& outcome) {
     OrderKey key = outcome.least;
+    key.made = made_by_body(job, body) == Made::not_so ? 1 : 0;
     key.size = size_rank(job, body);
     key.condition = condition_rank(body.condition);
     key.body = body.number;
@@ -61,7 +64,7 @@ class Searcher {
     Searcher(const Job& job, KeptRunners& kept, std::size_t most)
         : job_(job), rack_(kept.rack()), windows_(windows_of(job)),
           detail_(detail_for(*job.question)), finder_(job, windows_, kept), first_(most),
-          closest_(k_most_closest), most_(most) {}
+          closest_(most == k_all ? k_all : k_most_closest), most_(most) {}
 
     // The likeliest first, so that the others are soon known to come after the last that is shown.
     Findings search() {
@@ -137,8 +140,7 @@ void Found::settle() {
 }
 
 Findings search(const Job& job, KeptRunners& kept, std::size_t most) {
-    const auto all = std::numeric_limits<std::size_t>::max();
-    return Searcher(job, kept, most == 0 ? all : most).search();
+    return Searcher(job, kept, most == 0 ? k_all : most).search();
 }
 
 Findings search(const Job& job, const trade::Rack& rack, const Trials& trials, std::size_t most) {

@@ -41,7 +41,7 @@ std::vector<DrillKind> owned_indexes(const trade::Practice& practice, length::Un
 } // namespace
 
 Shop make_shop(const trade::Tables& tables, trade::Practice practice, length::Unit unit) {
-    Shop shop{std::move(practice), {}, tables.oversize()};
+    Shop shop{std::move(practice), {}, tables.oversize(), tables.drilled_holes()};
     for (const auto kind : owned_indexes(shop.practice, unit)) {
         const auto drills = tables.drills(kind);
         shop.drills.insert(shop.drills.end(), drills.begin(), drills.end());

@@ -4,6 +4,7 @@
 #include "match/size_class.hpp"
 
 #include <algorithm>
+#include <string_view>
 
 namespace match {
 
@@ -15,10 +16,18 @@ bool is_metric(const trade::Screw& screw) {
     return screw.size && screw.size->system == trade::SizeSystem::metric;
 }
 
-const trade::Counterbore* published_row(const trade::Screw& screw) {
+const trade::Counterbore* row_of(const trade::Screw& screw, std::string_view kind) {
     for (const auto& row : screw.counterbores)
-        if (row.kind == "recommended" || row.kind == "spotface")
+        if (row.kind == kind)
             return &row;
+    return nullptr;
+}
+
+// Where nothing else is published, the handbook's tool is the recommendation.
+const trade::Counterbore* published_row(const trade::Screw& screw) {
+    for (const auto* kind : {"recommended", "spotface", "tool"})
+        if (const auto* row = row_of(screw, kind))
+            return row;
     return nullptr;
 }
 
@@ -35,7 +44,7 @@ SizeTargets size_targets(const trade::Screw& screw, Length head, bool washer,
     const auto* row = washer ? nullptr : published_row(screw);
     targets.published = row ? row->diameter : head + over_head(screw, practice);
     targets.source = row ? row->rule : "head and shop practice";
-    if (is_metric(screw)) {
+    if (is_metric(screw) || (row && row->kind == "tool")) {
         targets.tool = targets.published;
     } else {
         const bool number = screw.size && screw.size->system == trade::SizeSystem::number;

@@ -5,6 +5,7 @@
 
 #include "match/notes.hpp"
 #include "match/order.hpp"
+#include "match/wanted.hpp"
 
 namespace match {
 
@@ -22,6 +23,9 @@ Answer spell_out(const Job& job, const Triple& triple, const Records& records, l
     if (triple.hole) {
         answer.drill = triple.hole->drill;
         answer.hole = triple.hole->hole;
+        answer.reamed = triple.hole->reamed;
+        if (answer.kind == AnswerKind::make_pilot)
+            answer.pilot_to_make = pilot_to_make(*triple.hole);
     }
     answer.counterbore = triple.body->cut_dia;
     answer.size = size_of(job, triple);
@@ -30,6 +34,7 @@ Answer spell_out(const Job& job, const Triple& triple, const Records& records, l
     answer.depth = job.depth;
     answer.rules = reasons_of(job, judged, records, unit);
     answer.work = work_of(job, judged, records);
+    answer.assumed = assumed_of(job, triple);
     answer.notes = notes_of(job, triple, unit);
     answer.place = records.body->place;
     return answer;

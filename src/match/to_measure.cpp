@@ -142,14 +142,14 @@ std::vector<Length> wanted_values(const Job& job, const Triple& triple, Quantity
     std::vector<Length> values;
     if (what == Quantity::pilot_dia)
         for (const auto& hole : job.holes)
-            values.push_back((hole.twice_mean - hole.good.least - hole.good.most) / 2);
+            values.push_back((hole.size.lo + hole.size.hi - hole.good.least - hole.good.most) / 2);
     if (what == Quantity::bore && triple.pilot && triple.pilot->shank_dia) {
         const Range shank = *triple.pilot->shank_dia;
         values.push_back(shank.hi + job.shop->practice.good_slip_least);
     }
     if (what == Quantity::bore)
         for (const auto& hole : job.holes)
-            values.push_back(hole.hole.lo);
+            values.push_back(hole.size.lo);
     return values;
 }
 

@@ -18,15 +18,18 @@ const CandidateHole* preferred_hole(const Job& job) {
     return it == job.holes.end() ? nullptr : &*it;
 }
 
-length::MaybeRange pilot_for(const length::Range& hole, const trade::Practice& practice) {
-    const auto smallest = hole.hi - practice.running_most;
-    const auto largest = hole.lo - practice.running_least;
-    if (smallest > largest)
-        return std::nullopt; // the hole is not known well enough
-    return length::Range{smallest, largest};
-}
-
 } // namespace
+
+length::MaybeRange pilot_to_make(const CandidateHole& hole) {
+    const auto sized = [&hole](const trade::GoodClearance& under) -> length::MaybeRange {
+        const auto smallest = hole.size.hi - under.most;
+        const auto largest = hole.size.lo - under.least;
+        return smallest > largest ? std::nullopt
+                                  : length::MaybeRange(length::Range{smallest, largest});
+    };
+    const auto good = sized(hole.good);
+    return good ? good : sized(hole.running); // absent: the hole is not known well enough
+}
 
 Wanted wanted_for(const Job& job) {
     const auto& practice = job.shop->practice;
@@ -40,7 +43,8 @@ Wanted wanted_for(const Job& job) {
     if (const auto* hole = preferred_hole(job)) {
         wanted.drill = hole->drill;
         wanted.hole = hole->hole;
-        wanted.pilot = pilot_for(hole->hole, practice);
+        wanted.reamed = hole->reamed;
+        wanted.pilot = pilot_to_make(*hole);
     }
     wanted.depth = job.depth;
     return wanted;

@@ -11,4 +11,8 @@ namespace match {
 
 [[nodiscard]] Wanted wanted_for(const Job& job);
 
+// The pilot that runs well in a hole; in one not known well enough for that, what may run; absent:
+// none surely does.
+[[nodiscard]] length::MaybeRange pilot_to_make(const CandidateHole& hole);
+
 } // namespace match

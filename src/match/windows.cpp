@@ -23,7 +23,7 @@ Range widened(const Range& range, std::int64_t thousandths) {
 Range running_sizes(const Job& job) {
     Range sizes{Length::from_nm(1), Length::from_nm(0)};
     for (const auto& candidate : job.holes) {
-        const Range here = *candidate.running.sizes;
+        const Range here = *candidate.pilots.sizes;
         const bool first = &candidate == &job.holes.front();
         sizes = {first ? here.lo : std::min(sizes.lo, here.lo),
                  first ? here.hi : std::max(sizes.hi, here.hi)};

@@ -15,6 +15,7 @@ Json served_json(const make::Served& served) {
             {"drill", served.drill ? Json{{"name", served.drill->name},
                                           {"diameter_mm", length_mm(served.drill->diameter)}}
                                    : Json(nullptr)},
+            {"reamed", served.reamed},
             {"hole_mm", range_mm(served.hole)},
             {"size", served.size ? Json(match::to_text(*served.size)) : Json(nullptr)}};
 }

@@ -48,6 +48,13 @@ Json wanted_json(const match::Wanted& wanted) {
 
 } // namespace
 
+// What is assumed comes first.
+Json notes_json(const match::Answer& answer) {
+    auto notes = answer.assumed;
+    notes.insert(notes.end(), answer.notes.begin(), answer.notes.end());
+    return notes;
+}
+
 Json answer_json(const match::Answer& answer) {
     Json::array_t rules;
     rules.reserve(answer.rules.size());
@@ -67,7 +74,7 @@ Json answer_json(const match::Answer& answer) {
     members.emplace_back("depth_mm", length_mm(answer.depth));
     members.emplace_back("rules", std::move(rules));
     members.emplace_back("work", answer.work);
-    members.emplace_back("notes", answer.notes);
+    members.emplace_back("notes", notes_json(answer));
     members.emplace_back("place", text_json(answer.place));
     return json;
 }

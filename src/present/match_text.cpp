@@ -59,15 +59,15 @@ std::string drill_line(const Answer& answer, length::Unit unit) {
     if (!answer.hole)
         return "none on hand suits the pilot";
     const auto hole = say(*answer.hole, unit);
+    if (answer.reamed)
+        return "none: ream the hole, " + hole;
     return answer.drill ? answer.drill->name + ", leaves a hole of " + hole : "hole of " + hole;
 }
 
-std::string pilot_line(const Answer& answer, const match::Wanted& wanted, length::Unit unit) {
+std::string pilot_line(const Answer& answer, length::Unit unit) {
     if (answer.seat == Seat::none)
-        return wanted.pilot && answer.kind == AnswerKind::make_pilot
-                   ? "to be made, " + say(*wanted.pilot, unit) + " for drill " +
-                         (wanted.drill ? wanted.drill->name : "as measured")
-                   : std::string();
+        return answer.pilot_to_make ? "to be made, " + say(*answer.pilot_to_make, unit)
+                                    : std::string();
     std::string line = say(answer.pilot_dia, unit);
     if (answer.running_clearance)
         line += ", runs with " + say(*answer.running_clearance, unit);
@@ -91,7 +91,7 @@ std::string best_text(const match::Report& report, const MatchLayout& layout) {
     const auto& answer = report.answers.front();
     Fields fields;
     fields.add("drill", drill_line(answer, layout.unit));
-    fields.add("pilot", pilot_line(answer, report.wanted, layout.unit));
+    fields.add("pilot", pilot_line(answer, layout.unit));
     fields.add("cutter", cutter_line(answer, report.wanted, layout.unit));
     fields.add("depth", answer.depth ? say(*answer.depth, layout.unit) + " from the surface"
                                      : "not known: head height or washer is not");
@@ -99,6 +99,8 @@ std::string best_text(const match::Report& report, const MatchLayout& layout) {
     if (answer.kind == AnswerKind::measure_first || answer.kind == AnswerKind::closest)
         fields.add(answer.kind == AnswerKind::closest ? "short of" : "measure",
                    match::next_step(answer));
+    for (const auto& assumed : answer.assumed)
+        fields.add("assumed", assumed);
     for (const auto& note : answer.notes)
         fields.add("note", note);
     return headline(answer, layout.style) + fields.text(layout.width);

@@ -11,6 +11,7 @@ extern const std::string_view k_0003_machine;
 extern const std::string_view k_0004_loan;
 extern const std::string_view k_0005_column_map;
 extern const std::string_view k_0006_sizes;
+extern const std::string_view k_0007_markings;
 } // namespace embedded
 
 namespace store {
@@ -20,6 +21,7 @@ const std::vector<Migration>& migrations() {
         {"0001-first", embedded::k_0001_first},           {"0002-stock", embedded::k_0002_stock},
         {"0003-machine", embedded::k_0003_machine},       {"0004-loan", embedded::k_0004_loan},
         {"0005-column-map", embedded::k_0005_column_map}, {"0006-sizes", embedded::k_0006_sizes},
+        {"0007-markings", embedded::k_0007_markings},
     };
     return k_migrations;
 }

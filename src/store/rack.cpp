@@ -6,9 +6,18 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include "store/query.hpp"
+#include "store/scan.hpp"
 #include "store/tools.hpp"
 
 namespace store {
+
+namespace {
+
+constexpr auto k_markings = R"(
+SELECT marking, number FROM body INDEXED BY body_by_marking
+WHERE marking <> '' ORDER BY marking, number)";
+
+} // namespace
 
 FileRack::FileRack(const File& file) : file_(file), facts_(file) {
     execute(file.database(), "SAVEPOINT rack");
@@ -28,6 +37,14 @@ std::vector<trade::Pilot> FileRack::pilots() const {
 
 std::vector<trade::Trial> FileRack::trials() const {
     return store::trials(file_);
+}
+
+std::vector<trade::Marked> FileRack::markings() const {
+    std::vector<trade::Marked> all;
+    Scan row(file_.database(), k_markings);
+    while (row.step())
+        all.push_back({std::string(row.text(0)), static_cast<std::int32_t>(row.integer(1))});
+    return all;
 }
 
 std::optional<trade::Body> FileRack::body(std::int64_t number) const {

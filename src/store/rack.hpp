@@ -21,6 +21,7 @@ class FileRack : public trade::Rack {
     [[nodiscard]] std::vector<trade::Body> bodies() const override;
     [[nodiscard]] std::vector<trade::Pilot> pilots() const override;
     [[nodiscard]] std::vector<trade::Trial> trials() const override;
+    [[nodiscard]] std::vector<trade::Marked> markings() const override;
     [[nodiscard]] std::optional<trade::Body> body(std::int64_t number) const override;
     [[nodiscard]] std::optional<trade::Pilot> pilot(std::int64_t number) const override;
     void by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,

@@ -31,6 +31,9 @@ constexpr auto k_drills = R"(
 constexpr auto k_oversize = R"(
     SELECT drill_nm, least_nm, mean_nm, most_nm FROM oversize ORDER BY drill_nm)";
 
+constexpr auto k_drilled_holes = R"(
+    SELECT upto_nm, plus_nm FROM drill_limit WHERE kind = 'drilled hole' ORDER BY upto_nm)";
+
 constexpr auto k_practice = R"(
     SELECT practice.name, value, about, citation
     FROM practice JOIN source ON source.id = practice.source ORDER BY rank)";
@@ -115,6 +118,14 @@ std::vector<trade::Oversize> Reference::oversize() const {
     while (query.executeStep())
         result.push_back(
             {length_at(query, 0), length_at(query, 1), length_at(query, 2), length_at(query, 3)});
+    return result;
+}
+
+std::vector<trade::DrilledHole> Reference::drilled_holes() const {
+    SQLite::Statement query(*database_, k_drilled_holes);
+    std::vector<trade::DrilledHole> result;
+    while (query.executeStep())
+        result.push_back({length_at(query, 0), length_at(query, 1)});
     return result;
 }
 

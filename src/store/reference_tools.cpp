@@ -6,6 +6,7 @@
 
 #include "store/reference.hpp"
 #include "store/reference_read.hpp"
+#include "store/statements.hpp"
 
 namespace store {
 
@@ -20,7 +21,7 @@ constexpr auto k_tools = R"(
            shank, shank_dia_nm, coalesce(shank_dia_to_nm, shank_dia_nm), NULL, NULL,
            citation, tool.confidence, tool.note
     FROM tool JOIN source ON source.id = tool.source
-    WHERE kind <> 'scope' ORDER BY tool.id)";
+    WHERE kind <> 'scope' AND (?1 IS NULL OR size = ?1) ORDER BY tool.id)";
 
 constexpr auto k_pilots = R"(
     SELECT standard, coalesce(size, ''), hole, unit,
@@ -43,10 +44,7 @@ trade::PublishedSize size_at(SQLite::Statement& row, int at) {
     return {range_at(row, at), range_at(row, at + 2)};
 }
 
-} // namespace
-
-std::vector<trade::PublishedTool> Reference::published_tools() const {
-    SQLite::Statement row(*database_, k_tools);
+std::vector<trade::PublishedTool> tools_of(SQLite::Statement& row) {
     std::vector<trade::PublishedTool> result;
     while (row.executeStep())
         result.push_back({text_at(row, 0), text_at(row, 1), text_at(row, 2), text_at(row, 3),
@@ -54,6 +52,20 @@ std::vector<trade::PublishedTool> Reference::published_tools() const {
                           size_at(row, 14), text_at(row, 18), size_at(row, 19),
                           origin_at(row, 23)});
     return result;
+}
+
+} // namespace
+
+std::vector<trade::PublishedTool> Reference::published_tools() const {
+    Lent row(*statements_, k_tools);
+    (*row).bind(1);
+    return tools_of(*row);
+}
+
+std::vector<trade::PublishedTool> Reference::published_tools_for(std::string_view size) const {
+    Lent row(*statements_, k_tools);
+    (*row).bind(1, std::string(size));
+    return tools_of(*row);
 }
 
 std::vector<trade::PublishedPilot> Reference::published_pilots() const {

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// From a cell to a range. Two tables decide: what each feature is called, which sizes it can have
-// and whose marks it carries; and how far the upper limit of z9 stands over a metric nominal.
+// From a cell to a range. A table says what each feature is called, which sizes it can have and
+// whose marks it carries.
 #include "trade/dimension.hpp"
 
 #include <fmt/format.h>
@@ -15,6 +15,7 @@
 #include "error/error.hpp"
 #include "length/print.hpp"
 #include "trade/text.hpp"
+#include "trade/tolerance.hpp"
 
 namespace trade {
 
@@ -70,44 +71,31 @@ const FeatureRow& row_of(Feature feature) {
     return k_features.at(static_cast<std::size_t>(feature));
 }
 
-// z9 of ISO 286-2: the fundamental deviation of z and the tolerance of grade IT9, each in
-// micrometres for nominal sizes over the row before up to and including `most` millimetres. Rows
-// over 80 mm are from memory.
-struct Z9Row {
-    std::int64_t most_mm;
-    std::int64_t z;
-    std::int64_t it9;
-};
-constexpr std::array<Z9Row, 15> k_z9{{
-    {3, 26, 25},
-    {6, 35, 30},
-    {10, 42, 36},
-    {14, 50, 43},
-    {18, 60, 43},
-    {24, 73, 52},
-    {30, 88, 52},
-    {40, 112, 62},
-    {50, 136, 62},
-    {65, 172, 74},
-    {80, 210, 74},
-    {100, 258, 87},
-    {120, 310, 87},
-    {140, 365, 100},
-    {160, 415, 100},
-}};
-
-Length z9_over(Length nominal) {
-    const auto found = std::find_if(k_z9.begin(), k_z9.end(), [&](const Z9Row& row) {
-        return nominal <= length::millimetres(row.most_mm);
-    });
-    const auto& row = found == k_z9.end() ? k_z9.back() : *found;
-    return length::micrometres(row.z + row.it9);
-}
-
 constexpr Length k_least = length::micrometres(1);
 
 Range around(Length value, Length under, Length over) {
     return {std::max(value - under, k_least), value + over};
+}
+
+// A plain metric size is one that a drill index has, to a tenth of a millimetre.
+bool names_metric_hole(const length::Written& written) {
+    return written.unit == Unit::millimetre &&
+           written.value.nm() % length::micrometres(100).nm() == 0;
+}
+
+// A fraction, or a plain metric size, names the hole that the pilot was made to run in; a decimal
+// is the pilot's own size.
+Range pilot_mark_limits(const length::Written& written, const Practice& practice) {
+    const auto value = written.value;
+    if (written.fraction) {
+        const auto& under = practice.pilot_under_hole;
+        return {std::max(value - under.most, k_least), std::max(value - under.least, k_least)};
+    }
+    if (names_metric_hole(written)) {
+        const auto made = e8_limits(value);
+        return {std::max(made.lo - practice.mark_metric_pilot_wear, k_least), made.hi};
+    }
+    return around(value, practice.mark_pilot_under, practice.mark_pilot_over);
 }
 
 Range mark_limits(const length::Written& written, Mark mark, const Practice& practice) {
@@ -118,7 +106,7 @@ Range mark_limits(const length::Written& written, Mark mark, const Practice& pra
             return around(value, practice.mark_metric_cutter_wear, z9_over(value));
         return around(value, practice.mark_cutter_under, practice.mark_cutter_over);
     case Mark::pilot:
-        return around(value, practice.mark_pilot_under, practice.mark_pilot_over);
+        return pilot_mark_limits(written, practice);
     case Mark::shank:
         return around(value, practice.mark_shank_under, practice.mark_shank_over);
     case Mark::bore:

@@ -51,7 +51,8 @@ enum class Feature {
 [[nodiscard]] std::string_view to_text(Feature);
 
 // Reads a cell into a dimension. Limits written in the cell stand; else they come from `how` and
-// the practice table (design: mark on a cutter -.003 +.001, caliper +-.001, ...; unstated: a
+// the practice table (mark on a cutter -.003 +.001, caliper +-.001, ...; a fraction or a plain
+// metric size marked on a pilot names its hole, .001 to .004 over the pilot or e8; unstated: a
 // fraction as a mark where the feature carries marks, else +-1/64; a decimal +-.002).
 // Throws error::BadData, also for sizes that the feature cannot have.
 [[nodiscard]] Dimension read_dimension(std::string_view text, How how, Feature feature,

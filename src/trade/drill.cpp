@@ -75,6 +75,16 @@ Oversize oversize_at(const std::vector<Oversize>& rows, Length drill) {
             between(lower.most, above->most, part, whole)};
 }
 
+Length most_over(const std::vector<Oversize>& rows, const std::vector<DrilledHole>& limits,
+                 Length drill) {
+    const Length average = oversize_at(rows, drill).most;
+    if (limits.empty())
+        return average;
+    const auto found = std::find_if(limits.begin(), limits.end(),
+                                    [&](const DrilledHole& row) { return drill <= row.upto; });
+    return std::max(average, found == limits.end() ? limits.back().over : found->over);
+}
+
 std::string canonical_drill_name(std::string_view text) {
     const auto name = folded(text);
     if (auto number = number_drill(name); !number.empty())

@@ -35,6 +35,18 @@ struct Oversize {
 // Rows ascend by drill; at least one.
 [[nodiscard]] Oversize oversize_at(const std::vector<Oversize>& rows, length::Length drill);
 
+// The published limit of a drilled hole, for drills over the row before up to `upto`.
+struct DrilledHole {
+    length::Length upto;
+    length::Length over; // the hole is at most so far over the drill
+};
+
+// The most that a drill is taken to cut over its size: the larger of the average most and the
+// published limit of the drilled hole. Both ascend; rows of `limits` past the last take that.
+[[nodiscard]] length::Length most_over(const std::vector<Oversize>& rows,
+                                       const std::vector<DrilledHole>& limits,
+                                       length::Length drill);
+
 // A drill's name in canonical spelling: `#7`, `no 7` -> `#7`, `f` -> `F`, `9/32 in` -> `9/32`,
 // `1 in` -> `1`, `7mm` -> `7 mm`. Does not look the drill up. Empty when the text is no drill name:
 // decimals of an inch, and numbers that say neither # nor a unit.

@@ -122,4 +122,11 @@ struct PilotFacts {
            (body.pilot_kind == PilotKind::unknown && !body.pilot_dia);
 }
 
+// How the body holds a pilot: as recorded, or by the set screw that is recorded.
+[[nodiscard]] inline std::optional<Retention> holds_by(const BodyFacts& body) {
+    if (!body.retention && (body.set_screw || body.set_screw_at))
+        return Retention::set_screw;
+    return body.retention;
+}
+
 } // namespace trade

@@ -19,6 +19,7 @@
 #include "error/error.hpp"
 #include "length/parse.hpp"
 #include "length/print.hpp"
+#include "trade/material.hpp"
 #include "trade/text.hpp"
 
 namespace trade {
@@ -44,6 +45,10 @@ constexpr auto k_lengths = std::to_array<Field<Length>>({
     {"large over published", &Practice::large_over_published},
     {"running least", &Practice::running_least},
     {"running most", &Practice::running_most},
+    {"running most over half", &Practice::running_most_over_half},
+    {"running most over inch", &Practice::running_most_over_inch},
+    {"size on size", &Practice::size_on_size},
+    {"reamed over", &Practice::reamed_over},
     {"pilot under least", &Practice::pilot_under_least},
     {"pilot under most", &Practice::pilot_under_most},
     {"loose over", &Practice::loose_over},
@@ -61,6 +66,7 @@ constexpr auto k_lengths = std::to_array<Field<Length>>({
     {"mark metric cutter wear", &Practice::mark_metric_cutter_wear},
     {"mark pilot under", &Practice::mark_pilot_under},
     {"mark pilot over", &Practice::mark_pilot_over},
+    {"mark metric pilot wear", &Practice::mark_metric_pilot_wear},
     {"mark shank under", &Practice::mark_shank_under},
     {"mark shank over", &Practice::mark_shank_over},
     {"mark bore under", &Practice::mark_bore_under},
@@ -83,6 +89,7 @@ constexpr auto k_shares = std::to_array<Field<std::int64_t>>({
     {"guidance share", &Practice::guidance_share},
     {"closest share", &Practice::closest_share},
     {"ledge least", &Practice::ledge_least},
+    {"ledge usual", &Practice::ledge_usual},
     {"wall share", &Practice::wall_share},
 });
 
@@ -91,6 +98,7 @@ constexpr auto k_good = std::to_array<Field<GoodClearance>>({
     {"good to quarter", &Practice::good_to_quarter},
     {"good to half", &Practice::good_to_half},
     {"good over half", &Practice::good_over_half},
+    {"pilot under its hole", &Practice::pilot_under_hole},
 });
 
 constexpr auto k_texts = std::to_array<Field<std::string>>({
@@ -240,6 +248,8 @@ std::string set_value(Practice& practice, const std::string& name, std::string_v
     }
     if (const auto* field = find_field(k_texts, name))
         return practice.*(field->member) = read_indexes(name, text);
+    if (everyday_word(name)) // what a work material is taken as; its table knows the names
+        return std::string(trimmed(text));
     throw error::BadData(fmt::format("practice: no such rule: '{}'", name),
                          "`practice list` shows them");
 }

@@ -19,7 +19,7 @@ struct GoodClearance {
     length::Length most;
 };
 
-// Lengths are diametral unless said otherwise. Shares are in thousandths (950 = 95 %).
+// Lengths are diametral unless said otherwise. Shares are in thousandths (850 = 85 %).
 struct Practice {
     // 1 head in the counterbore
     length::Length head_clearance;           // least, cutter over head
@@ -33,15 +33,19 @@ struct Practice {
     std::int64_t large_share_of_head = 0;    // this share of the head, whichever is less
     std::int64_t seat_share = 0;             // largest hole as a share of the smallest head
     // 2 pilot in the hole
-    length::Length running_least;
-    length::Length running_most;
-    GoodClearance good_to_eighth;  // holes to 1/8
-    GoodClearance good_to_quarter; // to 1/4
-    GoodClearance good_to_half;    // to 1/2
+    length::Length running_least;          // hole over pilot; a drill's hole counts as the drill
+    length::Length running_most;           // to 1/2
+    length::Length running_most_over_half; // over 1/2
+    length::Length running_most_over_inch; // over 1 in
+    GoodClearance good_to_eighth;          // holes to 1/8
+    GoodClearance good_to_quarter;         // to 1/4
+    GoodClearance good_to_half;            // to 1/2
     GoodClearance good_over_half;
     length::Length pilot_under_least; // a pilot to be made: so far under its hole, at least
     length::Length pilot_under_most;
     // 3 drill
+    length::Length size_on_size;  // a drill so little over the screw leaves no play
+    length::Length reamed_over;   // an inch hole reamed for a shoulder: so far over it at most
     std::int64_t loose_share = 0; // loose hole over a screw without a clearance row: share
     length::Length loose_over;    // ... or this, whichever is greater
     std::string drill_indexes;    // owned, comma separated; empty: by the catalogue's unit
@@ -63,12 +67,15 @@ struct Practice {
     length::Length counterbore_over; // a counterbore comes out at most so far over its cutter
     length::Length stop_within;      // a depth stop repeats within this
     std::int64_t ledge_least = 0;    // thickness left under the head: share of the screw
+    std::int64_t ledge_usual = 0;    // the same, usual
     std::int64_t wall_share = 0;     // wall round the counterbore: share of the cutter, or
     length::Length wall_least;       // this, whichever is greater
     // how a value is known: limits around it
     length::Length mark_cutter_under, mark_cutter_over;
-    length::Length mark_metric_cutter_wear; // under nominal; over it: z9 of ISO 286-2
-    length::Length mark_pilot_under, mark_pilot_over;
+    length::Length mark_metric_cutter_wear;           // under nominal; over it: z9 of ISO 286-2
+    length::Length mark_pilot_under, mark_pilot_over; // its own size, as a decimal
+    GoodClearance pilot_under_hole;                   // the hole it names, as a fraction
+    length::Length mark_metric_pilot_wear;            // under e8 of ISO 286-2
     length::Length mark_shank_under, mark_shank_over;
     length::Length mark_bore_under, mark_bore_over;
     length::Length rule_within, caliper_within, micrometer_within, pin_gauge_within;
@@ -92,7 +99,8 @@ struct PracticeRow {
 
 // A value for a row as it is kept and shown: lengths with their unit (`.005 in`, `1/64 in`,
 // `0.08 mm`), shares with one decimal at most (`12.5 %`), good clearances `.001 to .003 in`, drill
-// indexes `fraction, number, letter`. Throws error::BadData saying what would do.
+// indexes `fraction, number, letter`, and as it is what a work material is taken as. Throws
+// error::BadData saying what would do.
 std::string check_practice_value(std::string_view name, std::string_view text);
 
 } // namespace trade

@@ -19,6 +19,16 @@ std::optional<Tool> find(const std::vector<Tool>& tools, std::int64_t number) {
 
 } // namespace
 
+std::vector<Marked> Rack::markings() const {
+    std::vector<Marked> all;
+    for (const auto& body : bodies())
+        if (!body.marking.empty())
+            all.push_back({body.marking, static_cast<std::int32_t>(body.number)});
+    std::stable_sort(all.begin(), all.end(),
+                     [](const Marked& a, const Marked& b) { return a.marking < b.marking; });
+    return all;
+}
+
 std::optional<Body> Rack::body(std::int64_t number) const {
     return find(bodies(), number);
 }

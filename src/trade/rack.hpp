@@ -7,6 +7,7 @@
 
 #include <functional>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "trade/body.hpp"
@@ -27,6 +28,12 @@ struct Window {
 // Facts beyond those that every question needs: lengths of pilots, shanks of bodies.
 enum class Detail { usual, all };
 
+// What is marked on a body.
+struct Marked {
+    std::string marking;
+    std::int32_t body = 0;
+};
+
 using SeeBody = std::function<void(const BodyFacts&)>;
 using SeePilot = std::function<void(const PilotFacts&)>;
 
@@ -39,6 +46,9 @@ class Rack {
     [[nodiscard]] virtual std::vector<Pilot> pilots() const = 0;
     // By pilot, then body. Only those that still count.
     [[nodiscard]] virtual std::vector<Trial> trials() const = 0;
+
+    // The bodies that carry a marking, by that.
+    [[nodiscard]] virtual std::vector<Marked> markings() const;
 
     [[nodiscard]] virtual std::optional<Body> body(std::int64_t number) const;
     [[nodiscard]] virtual std::optional<Pilot> pilot(std::int64_t number) const;
@@ -61,6 +71,7 @@ class RackView : public Rack {
     [[nodiscard]] std::vector<Body> bodies() const override { return rack_.bodies(); }
     [[nodiscard]] std::vector<Pilot> pilots() const override { return rack_.pilots(); }
     [[nodiscard]] std::vector<Trial> trials() const override { return rack_.trials(); }
+    [[nodiscard]] std::vector<Marked> markings() const override { return rack_.markings(); }
     [[nodiscard]] std::optional<Body> body(std::int64_t number) const override {
         return rack_.body(number);
     }

@@ -115,6 +115,10 @@ Screw screw_with(const AskedScrew& asked, std::vector<Head> heads, const Tables&
     for (auto& row : tables.counterbores(asked.thread.size.text))
         if (row.series == head.series)
             screw.counterbores.push_back(std::move(row));
+    screw.tools = tables.published_tools_for(asked.thread.size.text);
+    for (auto& row : tables.form_words())
+        if (row.form == asked.form)
+            screw.form_words.push_back(std::move(row.word));
     screw.heads = std::move(heads);
     return screw;
 }

@@ -64,6 +64,8 @@ struct Screw {
     std::string clearance_system;
     std::optional<TapDrill> tap;
     std::vector<Counterbore> counterbores; // of the series that answers
+    std::vector<PublishedTool> tools;      // published for this size, whatever the head
+    std::vector<std::string> form_words;   // that name its form, folded
     Origin origin;                         // of the head that answers
 };
 

@@ -31,8 +31,7 @@ void write_wall_chart(const Options& options, const std::vector<match::ChartEntr
 error::ExitCode run(const Options& options, Context& context) {
     const auto stored = context.catalogue().unit(); // first: without one there is nothing to show
     const auto practice = context.practice();
-    const auto asked =
-        options.all ? listed_asked(practice, context) : house_asked(practice, context);
+    const auto asked = options.all ? listed_asked(context) : house_asked(practice, context);
     const auto shop = match::make_shop(context.tables(), practice, stored);
     const auto entries = match::chart(asked, shop, context.rack(), context.unit());
     if (!options.html.empty())

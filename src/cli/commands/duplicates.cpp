@@ -29,7 +29,7 @@ Questions questions_of(const match::Shop& shop, Context& context) {
         questions.list.push_back(reader.question(row));
         questions.names.house.push_back(row.screw + (row.hole.empty() ? "" : ", hole " + row.hole));
     }
-    const auto listed = match::with_holes(match::listed_questions(context.tables(), shop.practice),
+    const auto listed = match::with_holes(match::listed_questions(context.tables()),
                                           {"close", "normal", "loose", "tap"}, shop);
     for (const auto& question : listed) {
         questions.list.push_back(question);

@@ -171,7 +171,9 @@ TEST_CASE("a pilot at either limit runs in every hole it serves") {
             for (const Length made : {spec.pilot_dia.limits->lo, spec.pilot_dia.limits->hi}) {
                 trade::Pilot pilot;
                 pilot.pilot_dia = read(made);
-                const match::CandidateHole hole{{}, served.hole, {}, {}, {}, {}};
+                match::CandidateHole hole;
+                hole.hole = hole.size = served.hole;
+                hole.running = {bench::practice().running_least, bench::practice().running_most};
                 const auto& body = piece.bodies.front();
                 const auto facts = trade::facts_of(body);
                 const auto pilot_facts = trade::facts_of(pilot, nullptr);

@@ -22,9 +22,13 @@ trade::Practice practice() {
     p.recommended_over = tenths(100);
     p.large_over_published = sixty_fourths(8);
     p.large_share_of_head = 250;
-    p.seat_share = 950;
-    p.running_least = tenths(10);
+    p.seat_share = 850;
+    p.running_least = tenths(8);
     p.running_most = tenths(100);
+    p.running_most_over_half = tenths(120);
+    p.running_most_over_inch = tenths(150);
+    p.size_on_size = tenths(20);
+    p.reamed_over = tenths(5);
     p.pilot_under_least = tenths(20);
     p.pilot_under_most = tenths(40);
     p.good_to_eighth = {tenths(10), tenths(30)};
@@ -41,6 +45,10 @@ trade::Practice practice() {
     p.below_flush = sixty_fourths(1);
     p.spotface_depth = sixty_fourths(4);
     p.guidance_share = 500;
+    p.ledge_usual = 1000;
+    p.mark_cutter_under = tenths(30);
+    p.mark_cutter_over = tenths(10);
+    p.pilot_under_hole = {tenths(10), tenths(40)};
     p.closest_share = 250;
     return p;
 }
@@ -77,7 +85,7 @@ trade::Screw older() {
 }
 
 match::Shop shop() {
-    match::Shop shop{practice(), {}, {}};
+    match::Shop shop{practice(), {}, {}, {}};
     for (int n = 4; n <= 32; ++n)
         shop.drills.push_back(
             {std::to_string(n) + "/64", trade::DrillKind::fraction, sixty_fourths(n)});

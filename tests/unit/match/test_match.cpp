@@ -4,7 +4,10 @@
 // The fold, the choice of pilot and drill, the order and the counts.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "bench.hpp"
+#include "match/markings.hpp"
 #include "match/tools.hpp"
 
 using namespace bench;
@@ -170,7 +173,87 @@ TEST_CASE("recommended comes before tool size, before small, before large") {
     CHECK(report.answers[3].body == 1);
 }
 
-TEST_CASE("counts are complete while the answers are cut off, and closest shows five") {
+TEST_CASE("the tool made for the screw comes first, then the published hole, then the size") {
+    const auto tool = [](std::int64_t number, int cut, int pilot) {
+        auto body = numbered(integral_body(), number);
+        body.cut_dia = known(tenths(cut, cut));
+        body.pilot_dia = known(tenths(pilot, pilot));
+        return body;
+    };
+    auto marked = tool(4, 6000, 3400); // large, normal hole, but its marking names the screw
+    marked.marking = "5/16 SHCS";
+    const std::vector<trade::Body> bodies = {
+        tool(1, 5000, 3270),          // tool size, close hole
+        tool(2, 5000, 3550),          // tool size, loose hole
+        tool(3, 5900, 3400),          // large, normal hole
+        marked, tool(5, 5312, 3550)}; // the published counterbore, loose hole
+    auto screw = newer();
+    screw.form_words = {"shcs"};
+    const auto report = ask(question(screw), rack_of(bodies));
+    std::string order;
+    for (const auto& answer : report.answers)
+        order += std::to_string(answer.body) + " ";
+    CHECK(order == "4 5 1 3 2 ");
+}
+
+TEST_CASE("a marking names a screw by its size with the form, or in metric or with a pitch alone") {
+    auto screw = newer();
+    screw.form_words = {"shcs", "socket head cap", "socket"};
+    for (const auto* marking :
+         {"5/16 shcs", "for 5/16 socket head cap", "5/16-18", "17/32 5/16-24"})
+        CHECK_MESSAGE(match::names(marking, screw), marking);
+    for (const auto* marking : {"5/16", "15/16 shcs", "1-5/16 shcs", "5/16-18 fillister", "21/64"})
+        CHECK_MESSAGE(!match::names(marking, screw), marking);
+    screw.size = trade::ScrewSize{trade::SizeSystem::metric, "M8", length::millimetres(8)};
+    CHECK(match::names("m8", screw));
+    CHECK(match::names("m8x1.25", screw));
+    CHECK_FALSE(match::names("m80", screw));
+    CHECK_FALSE(match::names("m8 hex", screw));
+}
+
+TEST_CASE("size on size comes last, with its words") {
+    auto tight = numbered(integral_body(), 1);
+    tight.pilot_dia = known(tenths(3110, 3110)); // runs in 5/16 only, which is the screw's size
+    auto easy = numbered(integral_body(), 2);
+    easy.cut_dia = known(tenths(6000, 6000));
+    easy.pilot_dia = known(tenths(3500, 3500)); // loose hole, large
+    const auto report = ask(question(newer()), rack_of({tight, easy}));
+    REQUIRE(report.answers.size() == 2);
+    CHECK(report.answers[1].body == 1);
+    CHECK(report.answers[1].kind == AnswerKind::ready);
+    CHECK(report.answers[1].drill->name == "20/64");
+    CHECK(report.answers[1].notes.at(0) == "size on size, no play: one screw, or ream");
+}
+
+TEST_CASE("a shoulder screw's hole is reamed, and no drill is named") {
+    auto screw = newer();
+    screw.shoulder = true;
+    screw.screw_dia = tenths(3095, 3105);
+    screw.close = screw.normal = screw.loose = std::nullopt;
+    auto body = integral_body();
+    body.pilot_dia = known(tenths(3100, 3110)); // hole .3125 to .3130
+    const auto answer = ask(question(screw), rack_of({body})).answers.at(0);
+    CHECK(answer.kind == AnswerKind::ready);
+    CHECK_FALSE(answer.drill);
+    CHECK(answer.reamed);
+}
+
+TEST_CASE("what is taken for a size that nobody recorded is said") {
+    auto body = integral_body();
+    body.reach.reset();
+    body.pilot_length.reset();
+    auto asked = question(newer());
+    asked.thick = length::exactly(tenths(20000));
+    const auto answer = ask(asked, rack_of({body})).answers.at(0);
+    CHECK(answer.kind == AnswerKind::ready);
+    CHECK(answer.assumed ==
+          std::vector<std::string>{"reach not recorded: taken as its cutting diameter",
+                                   "pilot length not recorded: taken as one pilot diameter"});
+}
+
+TEST_CASE(
+    "counts are complete while the answers are cut off, and closest shows five unless all are "
+    "asked for") {
     std::vector<trade::Body> bodies;
     for (int i = 1; i <= 30; ++i) {
         auto body = numbered(integral_body(), i);
@@ -183,7 +266,9 @@ TEST_CASE("counts are complete while the answers are cut off, and closest shows 
     CHECK(some.answers.size() == 12);
     CHECK(some.counts[0] == 20);
     CHECK(some.counts[4] == 10);
-    CHECK(ask(question(newer()), rack).answers.size() == 25);
+    CHECK(match::match(question(newer()), shop(), rack, length::Unit::inch, 100).answers.size() ==
+          25);
+    CHECK(ask(question(newer()), rack).answers.size() == 30);
 }
 
 TEST_CASE("only tools of the set that was asked for are looked at") {
@@ -207,6 +292,8 @@ TEST_CASE("every answer is unchanged by the order of the tools in the catalogue"
         part.number = i;
         pilots.push_back(part);
     }
+    std::reverse(bodies.begin(), bodies.end());
+    std::rotate(pilots.begin(), pilots.begin() + 2, pilots.end());
     const auto report = ask(question(newer()), rack_of(bodies, pilots));
     for (std::size_t i = 0; i < report.answers.size(); ++i) {
         CHECK(report.answers[i].body == static_cast<std::int64_t>(i) + 1);

@@ -26,11 +26,16 @@ class FewTables : public trade::Tables {
     [[nodiscard]] std::vector<trade::Washer> washers(std::string_view) const override { return {}; }
     [[nodiscard]] std::vector<trade::TapDrill> tap_drills(std::string_view size) const override;
     [[nodiscard]] std::vector<trade::PublishedTool> published_tools() const override { return {}; }
+    [[nodiscard]] std::vector<trade::PublishedTool>
+    published_tools_for(std::string_view) const override {
+        return {};
+    }
     [[nodiscard]] std::vector<trade::PublishedPilot> published_pilots() const override {
         return {};
     }
     [[nodiscard]] std::vector<trade::Drill> drills(trade::DrillKind) const override { return {}; }
     [[nodiscard]] std::vector<trade::Oversize> oversize() const override { return {}; }
+    [[nodiscard]] std::vector<trade::DrilledHole> drilled_holes() const override { return {}; }
     [[nodiscard]] std::vector<trade::PracticeRow> practice() const override { return {}; }
     [[nodiscard]] std::vector<trade::Material> materials() const override { return {}; }
     [[nodiscard]] std::vector<trade::Feed> feeds() const override { return {}; }

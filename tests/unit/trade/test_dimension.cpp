@@ -63,7 +63,7 @@ TEST_CASE("the limits of a bare value come from its method") {
         {".750", How::unstated, Feature::reach, inches(74800, 75200)},
         // Nobody said: a fraction, on what carries a mark.
         {"1/2", How::unstated, Feature::cut_dia, inches(49700, 50100)},
-        {"1/4", How::unstated, Feature::pilot_dia, inches(24700, 25000)},
+        {"1/4", How::unstated, Feature::pilot_dia, inches(24600, 24900)},
         {"3/16", How::unstated, Feature::pilot_shank_dia, inches(18450, 18750)},
         {"3/16", How::unstated, Feature::bore, inches(18750, 19050)},
         // A mark where there is none is a value that nobody explained.
@@ -113,8 +113,22 @@ TEST_CASE("only a metric mark on a cutter goes by z9") {
           Range{length::millimetres(18) - length::thousandths(2),
                 length::millimetres(18) + length::thousandths(2)});
     CHECK(read("1/2", How::mark, Feature::cut_dia, mm).range == inches(49700, 50100));
-    CHECK(read("6 mm", How::mark, Feature::pilot_dia).range ==
-          Range{length::millimetres(6) - length::thousandths(3), length::millimetres(6)});
+}
+
+// ISO 286-2: e8 of 6 is -20 and -38, of 9 -25 and -47 micrometres, as DIN 373 has its pilots;
+// .02 mm for wear is common practice, no source.
+TEST_CASE(
+    "a pilot marked with a fraction or a plain metric size is so far under the hole it names") {
+    CHECK(read("17/64", How::mark, Feature::pilot_dia).range ==
+          Range{length::sixty_fourths(17) - length::thousandths(4),
+                length::sixty_fourths(17) - length::thousandths(1)});
+    CHECK(read("6 mm", How::mark, Feature::pilot_dia).range == micrometres(5'942, 5'980));
+    CHECK(read("9", How::mark, Feature::pilot_dia, mm).range == micrometres(8'933, 8'975));
+    // A decimal is the pilot's own size.
+    CHECK(read(".264", How::mark, Feature::pilot_dia).range == inches(26100, 26400));
+    CHECK(
+        read("8.95 mm", How::mark, Feature::pilot_dia).range ==
+        Range{micrometres(8'950, 8'950).lo - length::thousandths(3), micrometres(8'950, 8'950).hi});
 }
 
 TEST_CASE("limits in the cell stand whatever the method") {

@@ -36,7 +36,7 @@ TEST_CASE("rows fill the members they are named after") {
     CHECK(practice.tool_over_head_number == length::sixty_fourths(1));
     CHECK(practice.tool_over_head_fraction == length::sixty_fourths(2));
     CHECK(practice.large_share_of_head == 250);
-    CHECK(practice.seat_share == 950);
+    CHECK(practice.seat_share == 850);
     CHECK(practice.loose_share == 125);
     CHECK(practice.good_to_eighth.least == thousandths(1));
     CHECK(practice.good_over_half.most == thousandths(6));
@@ -144,4 +144,12 @@ TEST_CASE("least and most cannot cross") {
                   (void)trade::read_practice(rows);
               }).find("practice: " + name + ": least is over most: '.020 in to .0") == 0);
     }
+}
+
+TEST_CASE("what a work material is taken as is kept as it is, beside the limits") {
+    CHECK(check_practice_value("material mild steel", " cold drawn ") == "cold drawn");
+    auto rows = default_practice::rows();
+    rows.push_back(own_row("material mild steel", "cold drawn"));
+    CHECK_NOTHROW((void)trade::read_practice(rows));
+    CHECK(refused("materials", "cold drawn") == "practice: no such rule: 'materials'");
 }

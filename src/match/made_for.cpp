@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Counterpart authors
+// SPDX-License-Identifier: MIT
+
+#include "match/made_for.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "trade/tolerance.hpp"
+
+namespace match {
+
+using length::Length;
+using length::Range;
+
+namespace {
+
+// Handbooks round the tool of a head to the thousandth.
+constexpr Length k_rounding = length::thousandths(2);
+
+// Kinds of published counterbores that are cut for a head, with or without room for a wrench;
+// derived ones are no tool's.
+constexpr std::array<std::string_view, 6> k_kinds{"recommended",   "tool",         "spotface",
+                                                  "socket wrench", "ring spanner", "other"};
+
+bool is_of_a_tool(const trade::Counterbore& row) {
+    return std::find(k_kinds.begin(), k_kinds.end(), row.kind) != k_kinds.end();
+}
+
+bool is_metric(const trade::Screw& screw) {
+    return screw.size && screw.size->system == trade::SizeSystem::metric;
+}
+
+Range marked_cutter(Length nominal, bool metric, const trade::Practice& practice) {
+    if (metric)
+        return {nominal - practice.mark_metric_cutter_wear, nominal + trade::z9_over(nominal)};
+    return {nominal - practice.mark_cutter_under, nominal + practice.mark_cutter_over};
+}
+
+// Named after its hole, or after itself.
+Range marked_pilot(const trade::PublishedSize& pilot, bool metric,
+                   const trade::Practice& practice) {
+    const Length nominal = pilot.listed->lo;
+    if (metric)
+        return {trade::e8_limits(nominal).lo - practice.mark_metric_pilot_wear, nominal};
+    return {nominal - practice.pilot_under_hole.most, nominal};
+}
+
+bool near_to(Length a, Length b) {
+    return a < b + k_rounding && b < a + k_rounding;
+}
+
+} // namespace
+
+bool may_be_of(const std::vector<Range>& listed, const length::MaybeRange& size) {
+    return size && std::any_of(listed.begin(), listed.end(), [&](const Range& one) {
+               return size->lo <= one.hi && one.lo <= size->hi;
+           });
+}
+
+MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
+                 const trade::Practice& practice) {
+    MadeFor made;
+    const bool metric = is_metric(screw);
+    for (const auto& row : screw.counterbores)
+        if (is_of_a_tool(row))
+            made.cutters.push_back(marked_cutter(row.diameter, metric, practice));
+    for (const auto& tool : screw.tools) {
+        if (!tool.cut_dia.listed)
+            continue;
+        const Length cut = tool.cut_dia.listed->lo;
+        if (near_to(cut, sizes.tool))
+            made.cutters.push_back(marked_cutter(cut, metric, practice));
+        if (tool.pilot_dia.listed && may_be_of(made.cutters, length::exactly(cut)))
+            made.pilots.push_back(marked_pilot(tool.pilot_dia, metric, practice));
+    }
+    return made;
+}
+
+} // namespace match
