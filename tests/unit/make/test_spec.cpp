@@ -140,7 +140,9 @@ TEST_CASE("a shank at either limit slips in the bore of every body") {
         const auto spec = random_piece::specify(piece, Unit::inch);
         if (piece.kind != make::PieceKind::pilot || !spec.shank_dia.limits)
             continue;
-        for (const auto& body : piece.bodies)
+        for (const auto& body : piece.bodies) {
+            if (body.retention && *body.retention != trade::Retention::set_screw)
+                continue; // held otherwise, it is tried
             for (const Length made : {spec.shank_dia.limits->lo, spec.shank_dia.limits->hi}) {
                 trade::Pilot pilot;
                 pilot.shank_dia = read(made);
@@ -154,6 +156,7 @@ TEST_CASE("a shank at either limit slips in the bore of every body") {
                 CHECK_FALSE(finding.work);
                 ++judged;
             }
+        }
     }
     CHECK(judged > 500);
 }
