@@ -8,12 +8,11 @@
 #include <algorithm>
 
 #include "bench.hpp"
-#include "make/fit.hpp"
 #include "make/spec_dimensions.hpp"
 #include "make/spec_words.hpp"
-#include "make/stock.hpp"
 #include "match/rules.hpp"
 #include "random_piece.hpp"
+#include "spec_bench.hpp"
 
 using bench::known;
 using bench::tenths;
@@ -21,25 +20,10 @@ using length::Length;
 using length::Range;
 using length::Unit;
 using match::Verdict;
+using spec_bench::plain_piece;
+using spec_bench::says;
 
 namespace {
-
-// 3/16 bore .1875 to .1877 in a 1/2 cutter, .620 deep, #8 set screw .200 from its mouth; the pilot
-// runs in a 21/64 drill's hole.
-make::Piece plain_piece() {
-    make::Piece piece;
-    piece.item = 1;
-    piece.pilot = tenths(3250, 3260);
-    piece.shank = tenths(1863, 1868);
-    piece.bodies = {bench::removable_body()};
-    return piece;
-}
-
-bool says(const std::vector<std::string>& lines, std::string_view words) {
-    return std::any_of(lines.begin(), lines.end(), [words](const std::string& line) {
-        return line.find(words) != std::string::npos;
-    });
-}
 
 // A made size that was read with a micrometer.
 trade::Dimension read(Length size) {
@@ -355,151 +339,4 @@ TEST_CASE("every piece carries its material, the order of work and the cautions 
             CHECK_FALSE(dimension->source.empty());
         }
     }
-}
-
-// DIN 509:1998, as extracted in a public copy (usual stress, series 1): to 3 mm R0.2 x 0.1, to 18
-// mm R0.4 x 0.2, to 80 mm R0.8 x 0.3; width 1, 2, 2.5 +0.2, depth +0.1, radius +-0.1, into the face
-// 0.1, 0.1, 0.2 +0.05.
-TEST_CASE("the undercut is that of DIN 509 for the shank") {
-    struct Row {
-        Length shank;
-        const char* name;
-        std::int64_t width, depth, radius, face;
-    };
-    for (const auto& row : {Row{tenths(937), "DIN 509 - F 0.2 x 0.1", 1000, 100, 200, 100},
-                            Row{tenths(1875), "DIN 509 - F 0.4 x 0.2", 2000, 200, 400, 100},
-                            Row{tenths(5000), "DIN 509 - F 0.4 x 0.2", 2000, 200, 400, 100},
-                            Row{tenths(7500), "DIN 509 - F 0.8 x 0.3", 2500, 300, 800, 200}}) {
-        const Range shank{row.shank - tenths(5), row.shank};
-        const Range nose{row.shank + tenths(3000), row.shank + tenths(3010)};
-        const auto undercut = make::undercut_for(shank, nose, Unit::millimetre);
-        using length::micrometres;
-        CHECK(undercut.name == row.name);
-        CHECK(undercut.width.limits == Range{micrometres(row.width), micrometres(row.width + 200)});
-        CHECK(undercut.depth.limits->lo == micrometres(row.depth));
-        CHECK(undercut.depth.limits->hi <= micrometres(row.depth + 100));
-        CHECK(undercut.radius.limits ==
-              Range{micrometres(row.radius - 100), micrometres(row.radius + 100)});
-        CHECK(undercut.face_depth->limits ==
-              Range{micrometres(row.face), micrometres(row.face + 50)});
-    }
-}
-
-TEST_CASE("the undercut spares the shoulder where there is little of it, and never a tenth of the "
-          "shank") {
-    std::mt19937_64 random(29);
-    int spared = 0, relieved = 0;
-    for (int round = 0; round < 2000; ++round) {
-        const auto piece = random_piece::make(random);
-        for (const auto unit : {Unit::inch, Unit::millimetre}) {
-            const auto spec = random_piece::specify(piece, unit);
-            if (!spec.undercut)
-                continue;
-            const auto shank = *make::shank_as_known(piece);
-            CHECK(spec.undercut->depth.limits->hi * 10 <= shank.lo);
-            const auto shoulder = (piece.pilot.lo - shank.hi) / 2;
-            CHECK(shoulder >= tenths(150));
-            CHECK(shoulder - spec.undercut->face_height >= tenths(150));
-            CHECK(spec.undercut->face_depth.has_value() ==
-                  (spec.undercut->name.find(" F ") != std::string::npos));
-            ++(spec.undercut->face_depth ? relieved : spared);
-        }
-    }
-    CHECK(spared > 50);
-    CHECK(relieved > 500);
-}
-
-TEST_CASE("a shoulder under .015 in a side is called none") {
-    auto piece = plain_piece(); // shank .1863 to .1868
-    piece.pilot = tenths(2168, 2178);
-    CHECK(random_piece::specify(piece, Unit::inch).form == make::Form::shoulder);
-    piece.pilot = tenths(2167, 2177);
-    auto spec = random_piece::specify(piece, Unit::inch);
-    CHECK(spec.form == make::Form::plain);
-    CHECK_FALSE(spec.undercut);
-    CHECK_FALSE(spec.squareness);
-    CHECK(says(spec.cautions, "Under .015 in of shoulder is left a side"));
-    piece.pilot = tenths(1553, 1563); // .1863 - .1563 = .0300
-    CHECK(random_piece::specify(piece, Unit::inch).form == make::Form::neck);
-    piece.pilot = tenths(1554, 1564);
-    CHECK(random_piece::specify(piece, Unit::inch).form == make::Form::plain);
-}
-
-TEST_CASE("soft is the default: no heat, no grinding, and no cautions for them") {
-    const auto spec = random_piece::specify(plain_piece(), Unit::inch);
-    CHECK(spec.treatment == "Left soft, as bought: for a short run, no grinding.");
-    CHECK(spec.centres.empty());
-    for (const auto* word : {"Hot work", "Quench", "quench", "Solder", "compound", "Grinding"}) {
-        CAPTURE(word);
-        CHECK_FALSE(says(spec.cautions, word));
-        CHECK_FALSE(says(spec.steps, word));
-    }
-}
-
-TEST_CASE("a hardened pilot names its steel, its temperatures, the allowance, the centres") {
-    make::Treatment treatment;
-    treatment.hardened = true;
-    const auto spec = make::specify(plain_piece(), bench::practice(), make::usual_bars(Unit::inch),
-                                    Unit::inch, treatment);
-    CHECK(spec.material == "Drill rod O1 (oil-hardening, 1.2510)");
-    CHECK(
-        spec.treatment ==
-        ".005 to .010 in left on both diameters; heat to 1475 °F (800 °C), soak until even, quench "
-        "in oil; draw at once at 500 °F (260 °C), an hour or more: 58 to 60 HRC. Grind to the "
-        "limits.");
-    CHECK(spec.centres == "Centres in both ends to grind on: ISO 6411 A0.5/1.06, left in");
-    CHECK(says(spec.cautions, "Hot work"));
-    CHECK(says(spec.cautions, "Quench oil"));
-    CHECK_FALSE(says(spec.cautions, "Solder"));
-    // The flat's place is known, so it is cut before the steel is hard.
-    const auto place = [&spec](std::string_view words) {
-        return std::find_if(spec.steps.begin(), spec.steps.end(),
-                            [words](const std::string& step) { return step.find(words) == 0; });
-    };
-    CHECK(place("Mill the flat") < place("Harden and draw"));
-    CHECK(place("Harden and draw") < place("In the same setting grind the nose"));
-    CHECK(place("In the same setting grind the nose") < spec.steps.end());
-}
-
-// Public heat treating tables: O1 1450 to 1500 F, drawn 350 to 500 F, 60 HRC at 500 F and 57 at
-// 600 F; W1 1400 to 1550 F, drawn 350 to 650 F (a furnace maker's guide, a metals dealer's data
-// sheet). Silver steel 770 to 780 C in water (a workshop page on silver steel).
-TEST_CASE("each steel is hardened and drawn within its published temperatures") {
-    const auto* o1 = make::steel_named("o1");
-    const auto* w1 = make::steel_named("W1");
-    const auto* silver = make::steel_named("Silver");
-    REQUIRE((o1 && w1 && silver));
-    CHECK((o1->harden_f >= 1450 && o1->harden_f <= 1500));
-    CHECK((o1->draw_f >= 350 && o1->draw_f <= 500));
-    CHECK(o1->quench == "oil");
-    CHECK((w1->harden_f >= 1400 && w1->harden_f <= 1550));
-    CHECK((w1->draw_f >= 350 && w1->draw_f <= 650));
-    CHECK((silver->harden_c >= 770 && silver->harden_c <= 780));
-    CHECK(silver->quench == "water");
-    for (const auto& steel : make::steels()) {
-        CHECK(std::abs((steel.harden_f - 32) * 5 - steel.harden_c * 9) <= 5 * 9);
-        CHECK(std::abs((steel.draw_f - 32) * 5 - steel.draw_c * 9) <= 5 * 9);
-        CHECK_FALSE(steel.source.empty());
-    }
-    CHECK(make::steel_named("A2") == nullptr);
-}
-
-TEST_CASE("only a sleeve brings cautions for solder and retaining compound") {
-    std::mt19937_64 random(30);
-    make::Treatment treatment;
-    treatment.hardened = true;
-    for (int round = 0; round < 300; ++round) {
-        const auto piece = random_piece::make(random);
-        const auto spec = make::specify(piece, bench::practice(), make::usual_bars(Unit::inch),
-                                        Unit::inch, treatment);
-        CHECK(says(spec.cautions, "Solder") == (piece.kind == make::PieceKind::sleeve));
-        CHECK(says(spec.cautions, "Hot work") == (piece.kind == make::PieceKind::pilot));
-    }
-}
-
-TEST_CASE("limits closer than a lathe holds say so") {
-    auto piece = plain_piece();
-    CHECK_FALSE(says(random_piece::specify(piece, Unit::inch).steps, "grind, or lap"));
-    piece.pilot = tenths(3250, 3259);
-    CHECK(says(random_piece::specify(piece, Unit::inch).steps, "grind, or lap"));
 }
