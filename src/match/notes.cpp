@@ -35,10 +35,11 @@ std::string play_note(const Job& job, const Triple& triple, length::Unit unit) {
     return {};
 }
 
-std::string no_play_note(const Triple& triple) {
-    return triple.hole->published == Published::size_on_size
-               ? "size on size, no play: one screw, or ream"
-               : std::string();
+std::string fit_note(const CandidateHole& hole) {
+    if (hole.reamed)
+        return "the shoulder is a bearing: ream its hole, or give the hole with --hole";
+    return hole.published == Published::size_on_size ? "size on size, no play: one screw, or ream"
+                                                     : std::string();
 }
 
 std::string fillet_note(const Job& job, const Triple& triple, length::Unit unit) {
@@ -102,7 +103,7 @@ std::vector<std::string> notes_of(const Job& job, const Triple& triple, length::
     add(ledge_note(job, unit));
     if (!triple.hole)
         return notes;
-    add(no_play_note(triple));
+    add(fit_note(*triple.hole));
     add(play_note(job, triple, unit));
     add(fillet_note(job, triple, unit));
     return notes;
