@@ -68,7 +68,8 @@ Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
     add_to_suit(spec);
     if (piece.kind == PieceKind::pilot && piece.shank)
         lines_.push_back("Shank to slip in " + in_bodies(piece) + ": try " +
-                         (piece.bodies.size() > 1 ? "each" : "it") + " before parting off.");
+                         (piece.bodies.size() > 1 ? "each" : "it") + " before " +
+                         (spec.centres.empty() ? "parting off." : "it leaves the grinder."));
     if (spec.undercut)
         lines_.push_back(undercut_note(*spec.undercut, lettering));
     if (spec.flat_at && spec.flat_at->limits && spec.flat_at->limits->hi == length::Length())
