@@ -27,6 +27,8 @@ inline std::vector<trade::PracticeRow> rows() {
         {"running most", ".010 in"},
         {"running most over half", ".012 in"},
         {"running most over inch", ".015 in"},
+        {"pilot under least", ".002 in"},
+        {"pilot under most", ".004 in"},
         {"good to eighth", ".001 to .003 in"},
         {"good to quarter", ".002 to .004 in"},
         {"good to half", ".002 to .005 in"},
