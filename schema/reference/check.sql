@@ -221,7 +221,18 @@ WHERE proof NOT BETWEEN 0.88 * (tenths / 10 * (tenths % 10) * 10) AND 0.97 * (te
 
 -- every class of material has feeds for every cutter
 SELECT name FROM material
-WHERE (SELECT count(*) FROM feed WHERE class = feed_class) <> 4;
+WHERE feed_class IS NOT NULL AND (SELECT count(*) FROM feed WHERE class = feed_class) <> 4;
+
+-- a material has speeds, or its family is refused
+SELECT name FROM material
+WHERE (drill_speed IS NULL) IS NOT (family IN (SELECT family FROM restriction WHERE about = 'refused'));
+
+-- a restriction is of a family that there is
+SELECT family FROM restriction WHERE family NOT IN (SELECT family FROM material);
+
+-- an everyday name leads to a material
+SELECT name, value FROM practice
+WHERE name LIKE 'material %' AND value NOT IN (SELECT name FROM material);
 
 -- the handbook's tool is .014 or .015 over a fillister head to #12, 1/32 over a cap head from 1/4
 SELECT tool.size, tool.cut_dia_nm, head.head_dia_max_nm FROM tool
@@ -242,5 +253,5 @@ EXCEPT SELECT source FROM (
     UNION SELECT source FROM drill UNION SELECT source FROM clearance UNION SELECT source FROM counterbore
     UNION SELECT source FROM depth_addition UNION SELECT source FROM thread UNION SELECT source FROM oversize
     UNION SELECT source FROM drill_limit UNION SELECT source FROM tool UNION SELECT source FROM pilot
-    UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM practice
+    UNION SELECT source FROM feed UNION SELECT source FROM material UNION SELECT source FROM restriction UNION SELECT source FROM practice
     UNION SELECT source FROM torque UNION SELECT source FROM nut_factor UNION SELECT source FROM grade UNION SELECT source FROM set_screw);

@@ -336,21 +336,42 @@ CREATE TABLE feed (
 ) STRICT;
 
 -- Work materials. Speeds are feet a minute for high-speed steel: a drill's, and the range for a
--- counterbore. The pressure is the limit under a head in MPa; the confidence is that of the speed.
+-- counterbore. The pressure is the limit under a head in MPa, lowest to highest of the editions; the
+-- confidence is that of the speed. A material that is not to be cut has a name and a family alone.
 CREATE TABLE material (
-    id                 INTEGER PRIMARY KEY,
-    name               TEXT NOT NULL UNIQUE,
-    condition          TEXT NOT NULL,
-    drill_speed        INTEGER NOT NULL CONSTRAINT drill_speed CHECK (drill_speed BETWEEN 10 AND 1000),
-    speed_low          INTEGER NOT NULL CONSTRAINT speed_low CHECK (speed_low > 0),
-    speed_high         INTEGER NOT NULL CONSTRAINT speed_high CHECK (speed_high > speed_low AND speed_high < drill_speed),
-    feed_class         TEXT NOT NULL CONSTRAINT feed_class CHECK (feed_class IN ('free', 'general', 'tough')),
-    coolant            TEXT NOT NULL CONSTRAINT coolant CHECK (coolant <> ''),
-    pressure_limit_mpa INTEGER NOT NULL CONSTRAINT pressure_limit_mpa CHECK (pressure_limit_mpa BETWEEN 5 AND 1500),
-    pressure_basis     TEXT NOT NULL CONSTRAINT pressure_basis CHECK (pressure_basis <> ''),
-    source             TEXT NOT NULL REFERENCES source (id),
-    confidence         TEXT NOT NULL REFERENCES confidence (word),
-    note               TEXT NOT NULL
+    id                INTEGER PRIMARY KEY,
+    name              TEXT NOT NULL UNIQUE,
+    condition         TEXT NOT NULL,
+    family            TEXT NOT NULL CONSTRAINT family CHECK (family <> ''),
+    drill_speed       INTEGER CONSTRAINT drill_speed CHECK (drill_speed BETWEEN 10 AND 1000),
+    speed_low         INTEGER CONSTRAINT speed_low CHECK (speed_low > 0),
+    speed_high        INTEGER CONSTRAINT speed_high CHECK (speed_high > speed_low AND speed_high < drill_speed),
+    feed_class        TEXT CONSTRAINT feed_class CHECK (feed_class IN ('free', 'general', 'tough')),
+    coolant           TEXT CONSTRAINT coolant CHECK (coolant <> ''),
+    pressure_low_mpa  INTEGER CONSTRAINT pressure_low_mpa CHECK (pressure_low_mpa BETWEEN 5 AND pressure_high_mpa),
+    pressure_high_mpa INTEGER CONSTRAINT pressure_high_mpa CHECK (pressure_high_mpa BETWEEN 5 AND 1500),
+    pressure_basis    TEXT CONSTRAINT pressure_basis CHECK (pressure_basis <> ''),
+    source            TEXT NOT NULL REFERENCES source (id),
+    confidence        TEXT NOT NULL REFERENCES confidence (word),
+    note              TEXT NOT NULL,
+    CONSTRAINT whole CHECK (
+        (drill_speed IS NULL) + (speed_low IS NULL) + (speed_high IS NULL) + (feed_class IS NULL)
+        + (coolant IS NULL) + (pressure_low_mpa IS NULL) + (pressure_high_mpa IS NULL)
+        + (pressure_basis IS NULL) IN (0, 8))
+) STRICT;
+
+-- What a family of materials forbids or asks at the machine, the gravest first; 'refused': it is not
+-- to be cut at all.
+CREATE TABLE restriction (
+    id         INTEGER PRIMARY KEY,
+    family     TEXT NOT NULL,
+    about      TEXT NOT NULL CONSTRAINT about CHECK (
+        about IN ('refused', 'fire', 'dwell', 'coolant', 'self-feed', 'heat', 'dust')),
+    words      TEXT NOT NULL CONSTRAINT words CHECK (words <> ''),
+    source     TEXT NOT NULL REFERENCES source (id),
+    confidence TEXT NOT NULL REFERENCES confidence (word),
+    note       TEXT NOT NULL,
+    UNIQUE (family, about)
 ) STRICT;
 
 -- Torques of socket head cap screws, as charts print them. Guidance: the joint's designer decides.

@@ -46,7 +46,14 @@ bool not_there(const SheetRequest& request, const std::optional<match::Answer>& 
 SheetMaker::SheetMaker(Context& context)
     : context_(context), reader_{context, context.practice()},
       shop_(match::make_shop(context.tables(), reader_.practice, context.catalogue().unit())),
-      tools_(match::load_tools(context.rack())), materials_(context.tables().materials()) {}
+      tools_(match::load_tools(context.rack())), materials_(context.tables().materials()),
+      everyday_(trade::everyday_materials(context.practice_rows())) {}
+
+trade::Material SheetMaker::material_of(const std::string& text) const {
+    auto material = trade::find_material(text, materials_, everyday_);
+    trade::check_cut_here(material);
+    return material;
+}
 
 job::Particulars SheetMaker::particulars(const SheetRequest& request) const {
     job::Particulars job;
@@ -55,7 +62,7 @@ job::Particulars SheetMaker::particulars(const SheetRequest& request) const {
     if (!request.count.empty())
         job.count = count_of(request.count);
     if (!request.material.empty())
-        job.material = trade::find_material(request.material, materials_);
+        job.material = material_of(request.material);
     job.to_edge = reader_.maybe(request.edge, trade::Feature::thickness);
     if (!request.torque.empty())
         job.torque = job::read_torque(request.torque);

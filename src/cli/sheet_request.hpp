@@ -11,6 +11,7 @@
 #include "cli/question.hpp"
 #include "cli/transfer/mistakes.hpp"
 #include "job/sheet.hpp"
+#include "trade/material.hpp"
 
 namespace cli {
 
@@ -39,6 +40,7 @@ class SheetMaker {
   private:
     [[nodiscard]] match::Report ask(const SheetRequest& request,
                                     const match::Question& question) const;
+    [[nodiscard]] trade::Material material_of(const std::string& text) const;
     [[nodiscard]] job::Particulars particulars(const SheetRequest& request) const;
 
     Context& context_;
@@ -46,6 +48,7 @@ class SheetMaker {
     match::Shop shop_;
     match::Tools tools_;
     std::vector<trade::Material> materials_;
+    std::vector<trade::EverydayMaterial> everyday_;
 };
 
 } // namespace cli

@@ -5,7 +5,6 @@
 
 #include "length/print.hpp"
 #include "trade/conversion.hpp"
-#include "trade/text.hpp"
 
 namespace job {
 
@@ -41,7 +40,7 @@ Figure surface_speed(const trade::Material& material) {
 
 Figure turns(const Figure& surface_speed, const Range& cutter) {
     const auto& speed = std::get<Measure>(surface_speed.value);
-    return {"turns",
+    return {"spindle speed",
             Measure{Kind::rotation, turns_a_minute(speed.lo, cutter.hi),
                     turns_a_minute(speed.hi, cutter.lo)},
             "surface speed / (pi x cutter)",
@@ -55,7 +54,7 @@ Figure machine_turns(const trade::Machine& machine, const Figure& turns,
     return {"set " + machine.name + " to",
             Measure{Kind::rotation, set, set},
             speed.too_fast ? "slowest of the machine, still too fast"
-                           : "nearest of the machine's speeds not over the turns",
+                           : "nearest of the machine's speeds not over the spindle speed",
             {{turns.name, turns.value}},
             "common practice"};
 }
@@ -63,7 +62,7 @@ Figure machine_turns(const trade::Machine& machine, const Figure& turns,
 Figure drill_turns(const trade::Material& material, const trade::Drill& drill) {
     const auto speed = feet(material.drill_speed, material.drill_speed);
     const double turning = turns_a_minute(speed.lo, drill.diameter);
-    return {"turns of the drill, at most",
+    return {"spindle speed for the drill, at most",
             Measure{Kind::rotation, turning, turning},
             "surface speed / (pi x drill)",
             {{"surface speed", speed}, {"drill " + drill.name, exactly(drill.diameter)}},
@@ -71,18 +70,19 @@ Figure drill_turns(const trade::Material& material, const trade::Drill& drill) {
 }
 
 Figure feed_a_turn(const trade::Feed& feed, const trade::Material& material) {
-    return {"feed a turn",
+    return {"feed per revolution",
             Range{feed.least, feed.most},
-            "by the material's class and the cutter",
+            "in proportion between the middles of the published bands, at the cutter's middle",
             {{"class of " + material.name, feed.feed_class}},
             feed.origin.source + " (" + feed.origin.confidence + ")"};
 }
 
 std::string hand_feed_words(const trade::Material& material) {
-    const bool stainless = trade::folded(material.name).find("stainless") != std::string::npos;
-    return std::string("by hand: firm until chips form, steady, ease before depth; ") +
-           (stainless ? "do not dwell, stainless hardens"
-                      : "dwell one or two turns to flatten the floor");
+    constexpr auto k_start = "by hand: firm until chips form, ";
+    return std::string(k_start) +
+           (material.may_dwell()
+                ? "steady, ease before depth; dwell one or two turns to flatten the floor"
+                : "then keep feeding to the stop and straight out: no dwell");
 }
 
 Figure time_for(int count, length::Length depth, const Figure& feed, const Figure& turns) {
@@ -93,7 +93,7 @@ Figure time_for(int count, length::Length depth, const Figure& feed, const Figur
     return {"time, roughly",
             Measure{Kind::time, k_setting_up.lo + count * (fast + k_handling.lo),
                     k_setting_up.hi + count * (slow + k_handling.hi)},
-            "setting up + holes x (depth / (feed x turns) + handling)",
+            "setting up + holes x (depth / (feed x spindle speed) + handling)",
             {{"holes", counted(count)},
              {"depth", exactly(depth)},
              {feed.name, feed.value},

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// Running the cutter: surface speed, turns, feed, and how long it takes.
+// Running the cutter: surface speed, spindle speed, feed, and how long it takes.
 #pragma once
 
 #include <vector>
@@ -15,19 +15,20 @@ namespace job {
 // Surface speed of a counterbore in the material, from the first try to the ceiling.
 [[nodiscard]] Figure surface_speed(const trade::Material& material);
 
-// Turns for that, over all that the cutter may measure.
+// The spindle speed for that, over all that the cutter may measure.
 [[nodiscard]] Figure turns(const Figure& surface_speed, const length::Range& cutter);
 
 // The step of the machine for the most of `turns`. `speed` is what machine_speed() chose.
 [[nodiscard]] Figure machine_turns(const trade::Machine& machine, const Figure& turns,
                                    const MachineSpeed& speed);
 
-// Turns of the drill that makes the hole.
+// Spindle speed for the drill that makes the hole.
 [[nodiscard]] Figure drill_turns(const trade::Material& material, const trade::Drill& drill);
 
 [[nodiscard]] Figure feed_a_turn(const trade::Feed& feed, const trade::Material& material);
 
-// How the lever is to be felt, where the machine has no power feed.
+// How the lever is to be felt, where the machine has no power feed; a dwell only where the material
+// allows one.
 [[nodiscard]] std::string hand_feed_words(const trade::Material& material);
 
 // What a run takes: setting up, and for each hole the cut and the handling. The bounds of feed and

@@ -169,7 +169,8 @@ Figure seat_pressure(const Measure& force, const Measure& area) {
 
 Figure pressure_limit(const trade::Material& material) {
     return {"limit of the material",
-            one(Kind::pressure, material.pressure_limit_mpa),
+            Measure{Kind::pressure, static_cast<double>(material.pressure_low_mpa),
+                    static_cast<double>(material.pressure_high_mpa)},
             "as printed",
             {{"material",
               material.name + (material.condition.empty() ? "" : ", ") + material.condition}},

@@ -51,7 +51,7 @@ namespace job {
 // p = F / A.
 [[nodiscard]] Figure seat_pressure(const Measure& force, const Measure& area);
 
-// The material's limit, with the edition it is from.
+// The material's limit, lowest to highest of the editions that it is from.
 [[nodiscard]] Figure pressure_limit(const trade::Material& material);
 
 } // namespace job

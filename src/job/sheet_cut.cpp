@@ -9,6 +9,7 @@
 #include "job/left.hpp"
 #include "job/run.hpp"
 #include "job/sheet_parts.hpp"
+#include "length/grid.hpp"
 #include "match/say.hpp"
 #include "trade/set_screw.hpp"
 
@@ -174,8 +175,8 @@ Section running_section(const Subject& subject) {
             turning.value = turned; // what the time is reckoned with
             figures.push_back(std::move(set));
         }
-    const auto feed =
-        feed_a_turn(feed_for(material->feed_class, cutter->hi, subject.books.feeds), *material);
+    const auto feed = feed_a_turn(
+        feed_for(material->feed_class, middle(*cutter), subject.books.feeds), *material);
     figures.push_back(feed);
     if (subject.answer.depth)
         figures.push_back(

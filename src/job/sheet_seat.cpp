@@ -97,10 +97,10 @@ bool seat_known(const Subject& subject) {
            !subject.question.hole.tapped;
 }
 
-std::string judged(const Measure& pressure, double limit) {
-    if (pressure.hi <= limit)
+std::string judged(const Measure& pressure, const Measure& limit) {
+    if (pressure.hi <= limit.lo)
         return "under the material's limit over the whole range of torque and friction";
-    if (pressure.lo > limit)
+    if (pressure.lo > limit.hi)
         return "over the material's limit: a hardened washer, or less torque; ask the designer";
     return "may go over the material's limit, by friction: a hardened washer, or ask the designer";
 }
@@ -134,7 +134,7 @@ Section seat_section(const Subject& subject) {
     if (const auto& material = subject.particulars.material) {
         figures.push_back(pressure_limit(*material));
         section.notes.push_back(
-            judged(std::get<Measure>(pressure.value), material->pressure_limit_mpa));
+            judged(std::get<Measure>(pressure.value), std::get<Measure>(figures.back().value)));
     }
     return section;
 }
@@ -157,8 +157,8 @@ Section cone_section(const Subject& subject) {
                         diameter_mm(subject),
                         *pitch,
                         (factor.usual_low + factor.usual_high) / 2000.0};
-    const double limit = material->pressure_limit_mpa;
-    section.figures = cone_figures(seat, *force, {Kind::pressure, limit, limit});
+    section.figures =
+        cone_figures(seat, *force, std::get<Measure>(pressure_limit(*material).value));
     section.notes.push_back("the head bears on a ring at its rim, which beds in and loses force; a "
                             "cone off the axis bends the screw: square the seat");
     return section;

@@ -71,13 +71,19 @@ std::vector<std::string> steps_for(const match::Question& question, const match:
     return steps;
 }
 
-std::vector<std::string> cautions() {
-    return {
-        "Machine guarded, work or vise clamped; never a piloted counterbore in a hand-held drill",
-        "Eye protection; no gloves, loose sleeves, rings or hair at the spindle; chuck key out",
-        "Spindle stopped to enter the pilot, to gauge and to brush out chips",
-        "Learners under supervision; local rules and the people responsible come first",
-        "Pressure and torque are guidance: the joint's designer decides"};
+std::vector<std::string> cautions(const std::optional<trade::Material>& material) {
+    std::vector<std::string> list;
+    if (material)
+        for (const auto& restriction : material->restrictions)
+            list.push_back(material->name + ": " + restriction.words);
+    for (const auto* usual :
+         {"Machine guarded, work or vise clamped; never a piloted counterbore in a hand-held drill",
+          "Eye protection; no gloves, loose sleeves, rings or hair at the spindle; chuck key out",
+          "Spindle stopped to enter the pilot, to gauge and to brush out chips",
+          "Learners under supervision; local rules and the people responsible come first",
+          "Pressure and torque are guidance: the joint's designer decides"})
+        list.emplace_back(usual);
+    return list;
 }
 
 } // namespace job

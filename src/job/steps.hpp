@@ -9,6 +9,7 @@
 
 #include "match/answer.hpp"
 #include "trade/body.hpp"
+#include "trade/tables.hpp"
 
 namespace job {
 
@@ -18,7 +19,8 @@ namespace job {
 steps_for(const match::Question& question, const match::Answer& answer, const trade::Body& body,
           const std::string& key, const std::optional<length::Length>& edge, length::Unit unit);
 
-// Common practice; local rules and the people responsible come first.
-[[nodiscard]] std::vector<std::string> cautions();
+// What the material forbids or asks, the gravest first, then the usual: common practice. Local
+// rules and the people responsible come first.
+[[nodiscard]] std::vector<std::string> cautions(const std::optional<trade::Material>& material);
 
 } // namespace job

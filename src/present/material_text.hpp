@@ -10,15 +10,20 @@
 
 #include "length/length.hpp"
 #include "present/style.hpp"
-#include "trade/tables.hpp"
+#include "trade/material.hpp"
 
 namespace present {
 
-// A line a material.
+// A line a material, with a word for each thing to mind.
 [[nodiscard]] std::string materials_table(const std::vector<trade::Material>& materials,
                                           length::Unit unit, std::size_t width, const Style& style);
 
-// The same for CSV, with units in the cells; the first row is the header.
+// What everyday names are taken as.
+[[nodiscard]] std::string everyday_table(const std::vector<trade::EverydayMaterial>& everyday,
+                                         std::size_t width, const Style& style);
+
+// Everything for CSV; the first row is the header, with the units. Empty: nothing is said; a dwell
+// is `allowed` or what is said of it.
 [[nodiscard]] std::vector<std::vector<std::string>>
 material_cells(const std::vector<trade::Material>& materials, length::Unit unit);
 

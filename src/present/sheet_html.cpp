@@ -102,8 +102,9 @@ std::string drawing_html(const job::Sheet& sheet, const drawing::Lettering& lett
     return section ? svg_element(*section) : std::string();
 }
 
-std::string cautions_html() {
-    return "<div class=\"small\"><h2>Cautions</h2>\n" + items(job::cautions()) + "</div>\n";
+std::string cautions_html(const job::Sheet& sheet) {
+    return "<div class=\"small\"><h2>Cautions</h2>\n" +
+           items(job::cautions(sheet.particulars.material)) + "</div>\n";
 }
 
 std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
@@ -114,12 +115,13 @@ std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
     if (!sheet.particulars.note.empty())
         html += "<p>" + xml_text(sheet.particulars.note) + "</p>\n";
     if (!sheet.answer)
-        return html + ways_html(sheet.ways) + cautions_html() + "</div>\n";
+        return html + ways_html(sheet.ways) + cautions_html(sheet) + "</div>\n";
     html += fmt::format(
         "<table class=\"columns\"><tbody><tr><td class=\"figures\">\n{}{}</td><td>\n{}{}"
         "<div class=\"small\">\n{}</div></td></tr></tbody></table>\n",
-        figures_html(sheet, lettering.unit, false), cautions_html(), drawing_html(sheet, lettering),
-        ticks(sheet.steps), figures_html(sheet, lettering.unit, true));
+        figures_html(sheet, lettering.unit, false), cautions_html(sheet),
+        drawing_html(sheet, lettering), ticks(sheet.steps),
+        figures_html(sheet, lettering.unit, true));
     return html + "</div>\n";
 }
 

@@ -55,12 +55,13 @@ Json sheet_json(const job::Sheet& sheet) {
             {"note", text_json(job.note)},
             {"holes", job.count},
             {"material", text_json(job.material ? job.material->name : std::string())},
+            {"material_asked_as", text_json(job.material ? job.material->asked_as : std::string())},
             {"screw", screw_json(sheet.question.screw)},
             {"answer", sheet.answer ? answer_json(*sheet.answer) : Json(nullptr)},
             {"sections", sections},
             {"steps", sheet.steps},
             {"other_ways", ways_json(sheet.ways)},
-            {"cautions", job::cautions()}};
+            {"cautions", job::cautions(job.material)}};
 }
 
 Json job_json(const job::Plan& plan, const std::vector<job::Sheet>& sheets) {

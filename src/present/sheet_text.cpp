@@ -94,7 +94,8 @@ std::string sheet_text(const job::Sheet& sheet, const SheetLayout& layout) {
                 "  Measured: diameter ________  depth ________\n";
     if (!sheet.ways.empty())
         text += '\n' + ways_text(sheet.ways, layout);
-    return text + '\n' + list_text("Cautions", "  - ", job::cautions(), layout);
+    return text + '\n' +
+           list_text("Cautions", "  - ", job::cautions(sheet.particulars.material), layout);
 }
 
 std::string plan_text(const job::Plan& plan, const std::vector<job::Sheet>& sheets,

@@ -13,7 +13,13 @@ std::string sheet_title(const job::Sheet& sheet) {
     const auto& job = sheet.particulars;
     std::string title = job.part.empty() ? "" : job.part + ": ";
     title += fmt::format("{} {}", job.count, job.count == 1 ? "hole" : "holes");
-    return job.material ? title + " in " + job.material->name : title;
+    if (!job.material)
+        return title;
+    const auto& material = *job.material;
+    return title + " in " +
+           (material.asked_as.empty()
+                ? material.name
+                : fmt::format("{} (taken as {})", material.asked_as, material.name));
 }
 
 std::string lines_named(const std::vector<std::size_t>& lines,

@@ -11,7 +11,7 @@ set(reference_image ${CMAKE_CURRENT_BINARY_DIR}/reference.db)
 set(reference_tables
     clearance confidence counterbore counterbore_head counterbore_rule depth_addition drill
     drill_limit feed form form_word grade head material nut_factor oversize pilot practice
-    series series_word set_screw size source thread tool torque washer washer_series)
+    restriction series series_word set_screw size source thread tool torque washer washer_series)
 list(TRANSFORM reference_tables PREPEND ${reference_folder}/ OUTPUT_VARIABLE reference_files)
 list(TRANSFORM reference_files APPEND .csv)
 

@@ -6,9 +6,12 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 
+#include <map>
+
 #include "store/reference.hpp"
 #include "store/reference_read.hpp"
 #include "trade/conversion.hpp"
+#include "trade/material.hpp"
 
 namespace store {
 
@@ -16,8 +19,12 @@ namespace {
 
 constexpr auto k_materials = R"(
     SELECT name, condition, drill_speed, speed_low, speed_high, feed_class, coolant,
-           pressure_limit_mpa, pressure_basis, citation, confidence, note
+           pressure_low_mpa, pressure_high_mpa, pressure_basis, citation, confidence, note, family
     FROM material JOIN source ON source.id = material.source ORDER BY material.id)";
+
+constexpr auto k_restrictions = R"(
+    SELECT family, about, words, citation, confidence, note
+    FROM restriction JOIN source ON source.id = restriction.source ORDER BY restriction.id)";
 
 constexpr auto k_feeds = R"(
     SELECT class, above_nm, upto_nm, least_nm, most_nm, citation, confidence, note
@@ -63,6 +70,17 @@ trade::Grade grade_at(SQLite::Statement& row) {
             origin_at(row, 6)};
 }
 
+using Restrictions = std::map<std::string, std::vector<trade::Restriction>>; // by family
+
+Restrictions restrictions_in(SQLite::Database& database) {
+    SQLite::Statement query(database, k_restrictions);
+    Restrictions restrictions;
+    while (query.executeStep())
+        restrictions[text_at(query, 0)].push_back(
+            {trade::matter_of(text_at(query, 1)), text_at(query, 2), origin_at(query, 3)});
+    return restrictions;
+}
+
 // What `take` makes of every row.
 template <typename Take>
 auto rows_of(SQLite::Statement& query, Take take) {
@@ -75,12 +93,25 @@ auto rows_of(SQLite::Statement& query, Take take) {
 } // namespace
 
 std::vector<trade::Material> Reference::materials() const {
+    const auto restrictions = restrictions_in(*database_);
     SQLite::Statement query(*database_, k_materials);
-    return rows_of(query, [](SQLite::Statement& row) {
-        return trade::Material{text_at(row, 0),  text_at(row, 1),  whole_at(row, 2),
-                               whole_at(row, 3), whole_at(row, 4), text_at(row, 5),
-                               text_at(row, 6),  whole_at(row, 7), text_at(row, 8),
-                               origin_at(row, 9)};
+    return rows_of(query, [&](SQLite::Statement& row) {
+        const auto found = restrictions.find(text_at(row, 13));
+        return trade::Material{.name = text_at(row, 0),
+                               .condition = text_at(row, 1),
+                               .drill_speed = whole_at(row, 2),
+                               .speed_low = whole_at(row, 3),
+                               .speed_high = whole_at(row, 4),
+                               .feed_class = text_at(row, 5),
+                               .coolant = text_at(row, 6),
+                               .pressure_low_mpa = whole_at(row, 7),
+                               .pressure_high_mpa = whole_at(row, 8),
+                               .pressure_basis = text_at(row, 9),
+                               .restrictions = found == restrictions.end()
+                                                   ? std::vector<trade::Restriction>()
+                                                   : found->second,
+                               .asked_as = {},
+                               .origin = origin_at(row, 10)};
     });
 }
 

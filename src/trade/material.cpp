@@ -8,6 +8,8 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
+#include <stdexcept>
 #include <string>
 #include <utility>
 
@@ -22,9 +24,18 @@ using Words = std::vector<std::string>;
 
 constexpr std::array<std::string_view, 6> k_say_nothing{"aisi", "sae", "astm", "din", "en", "type"};
 
+// In the order of Matter.
+constexpr std::array<std::string_view, 7> k_matters{"refused",   "fire", "dwell", "coolant",
+                                                    "self-feed", "heat", "dust"};
+
 // What people write for what the table writes.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 4> k_other_words{
-    {{"aluminium", "aluminum"}, {"grey", "gray"}, {"mild", "low carbon"}, {"nodular", "ductile"}}};
+constexpr std::array<std::pair<std::string_view, std::string_view>, 6> k_other_words{
+    {{"aluminium", "aluminum"},
+     {"grey", "gray"},
+     {"mild", "low carbon"},
+     {"nodular", "ductile"},
+     {"becu", "beryllium copper"},
+     {"cad", "cadmium"}}};
 
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
@@ -98,6 +109,42 @@ Words near_names(const Words& typed, const std::vector<Material>& materials) {
     return names;
 }
 
+const Material* named(std::string_view name, const std::vector<Material>& materials) {
+    const auto found = std::find_if(materials.begin(), materials.end(), [&](const Material& row) {
+        return folded(row.name) == folded(name);
+    });
+    return found == materials.end() ? nullptr : &*found;
+}
+
+// In order, without `steel` where there is more: `stainless steel` is `stainless`.
+Words everyday_words(Words words) {
+    std::sort(words.begin(), words.end());
+    if (words.size() > 1)
+        words.erase(std::remove(words.begin(), words.end(), "steel"), words.end());
+    return words;
+}
+
+// What the everyday name stands for, marked with it; the shop's own come last and count.
+std::optional<Material> usual_material(const Words& typed, const std::vector<Material>& materials,
+                                       const std::vector<EverydayMaterial>& everyday) {
+    const auto asked = everyday_words(typed);
+    const auto found = std::find_if(everyday.rbegin(), everyday.rend(), [&](const auto& usual) {
+        return everyday_words(typed_words(usual.word)) == asked;
+    });
+    if (found == everyday.rend())
+        return std::nullopt;
+    const auto* row = named(found->material, materials);
+    if (!row)
+        throw error::BadData(
+            fmt::format("practice: material {}: no such material: '{}'", found->word,
+                        found->material),
+            fmt::format("`practice set \"material {}\" NAME`, a name of `material list`",
+                        found->word));
+    Material material = *row;
+    material.asked_as = found->word;
+    return material;
+}
+
 [[noreturn]] void refuse_none(std::string_view text, const Words& typed,
                               const std::vector<Material>& materials) {
     const auto near = near_names(typed, materials);
@@ -120,18 +167,59 @@ Words near_names(const Words& typed, const std::vector<Material>& materials) {
 
 } // namespace
 
-Material find_material(std::string_view text, const std::vector<Material>& materials) {
+std::string_view matter_word(Matter matter) {
+    return k_matters.at(static_cast<std::size_t>(matter));
+}
+
+Matter matter_of(std::string_view word) {
+    for (std::size_t at = 0; at < k_matters.size(); ++at)
+        if (k_matters[at] == word)
+            return static_cast<Matter>(at);
+    throw std::out_of_range("no such matter of a material: " + std::string(word));
+}
+
+const Restriction* Material::restriction(Matter about) const {
+    const auto found = std::find_if(restrictions.begin(), restrictions.end(),
+                                    [&](const Restriction& one) { return one.about == about; });
+    return found == restrictions.end() ? nullptr : &*found;
+}
+
+std::optional<std::string_view> everyday_word(std::string_view practice_name) {
+    constexpr std::string_view k_before = "material ";
+    if (!practice_name.starts_with(k_before))
+        return std::nullopt;
+    return trimmed(practice_name.substr(k_before.size()));
+}
+
+std::vector<EverydayMaterial> everyday_materials(const std::vector<PracticeRow>& practice) {
+    std::vector<EverydayMaterial> everyday;
+    for (const auto& row : practice)
+        if (const auto word = everyday_word(row.name))
+            everyday.push_back({std::string(*word), row.value, row.own});
+    return everyday;
+}
+
+void check_cut_here(const Material& material) {
+    if (const auto* refused = material.restriction(Matter::refused))
+        throw error::BadData(
+            fmt::format("no cutting steps for this material: '{}'", material.name),
+            fmt::format("{} ({}); local rules come first", refused->words, refused->origin.source));
+}
+
+Material find_material(std::string_view text, const std::vector<Material>& materials,
+                       const std::vector<EverydayMaterial>& everyday) {
     const auto typed = typed_words(text);
     if (typed.empty())
         throw error::BadData(fmt::format("no such material: '{}'", text),
                              "a name or a part of one: 1018, 6061, gray iron class 30");
+    if (const auto* row = named(text, materials))
+        return *row;
+    if (auto usual = usual_material(typed, materials, everyday))
+        return *usual;
     std::vector<const Material*> found;
-    for (const auto& material : materials) {
-        if (folded(material.name) == folded(text))
-            return material;
+    for (const auto& material : materials)
         if (has_all(words_of(material.name), typed))
             found.push_back(&material);
-    }
     if (found.empty())
         refuse_none(text, typed, materials);
     if (found.size() > 1)

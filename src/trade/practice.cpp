@@ -19,6 +19,7 @@
 #include "error/error.hpp"
 #include "length/parse.hpp"
 #include "length/print.hpp"
+#include "trade/material.hpp"
 #include "trade/text.hpp"
 
 namespace trade {
@@ -245,6 +246,8 @@ std::string set_value(Practice& practice, const std::string& name, std::string_v
     }
     if (const auto* field = find_field(k_texts, name))
         return practice.*(field->member) = read_indexes(name, text);
+    if (everyday_word(name)) // what a work material is taken as; its table knows the names
+        return std::string(trimmed(text));
     throw error::BadData(fmt::format("practice: no such rule: '{}'", name),
                          "`practice list` shows them");
 }

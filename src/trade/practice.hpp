@@ -97,7 +97,8 @@ struct PracticeRow {
 
 // A value for a row as it is kept and shown: lengths with their unit (`.005 in`, `1/64 in`,
 // `0.08 mm`), shares with one decimal at most (`12.5 %`), good clearances `.001 to .003 in`, drill
-// indexes `fraction, number, letter`. Throws error::BadData saying what would do.
+// indexes `fraction, number, letter`, and as it is what a work material is taken as. Throws
+// error::BadData saying what would do.
 std::string check_practice_value(std::string_view name, std::string_view text);
 
 } // namespace trade

@@ -91,7 +91,18 @@ struct TapDrill {
     std::string thread = {}; // UNC, UNF, BSW, BA, ...: several threads can share size and pitch
 };
 
-// A material to be cut. Speeds are for high-speed steel, in feet a minute.
+// What a restriction of a material is about. `refused`: it is not to be cut at all.
+enum class Matter { refused, fire, dwell, coolant, self_feed, heat, dust };
+
+// What a material forbids or asks at the machine.
+struct Restriction {
+    Matter about;
+    std::string words; // a caution: `never dwell or let the tool rub: it hardens`
+    Origin origin;
+};
+
+// A material to be cut. Speeds are for high-speed steel, in feet a minute. One that is refused has
+// no speeds, feed, coolant or limit: they are 0 and empty.
 struct Material {
     std::string name;      // `low-carbon steel 1018/1020/A36 (S235)`
     std::string condition; // `100-125 HB`
@@ -100,16 +111,23 @@ struct Material {
     int speed_high = 0;
     std::string feed_class; // `free`, `general`, `tough`
     std::string coolant;
-    int pressure_limit_mpa = 0; // under a head
-    std::string pressure_basis; // where that limit is from, with its edition
-    Origin origin;              // of the speeds
+    int pressure_low_mpa = 0;              // limit under a head, by the lowest edition
+    int pressure_high_mpa = 0;             // by the highest
+    std::string pressure_basis;            // where those limits are from, with their editions
+    std::vector<Restriction> restrictions; // the gravest first
+    std::string asked_as;                  // the everyday name that led here; empty: its own
+    Origin origin;                         // of the speeds
+
+    // The restriction about this, or null.
+    [[nodiscard]] const Restriction* restriction(Matter about) const;
+    [[nodiscard]] bool may_dwell() const { return !restriction(Matter::dwell); }
 };
 
-// Feed of a counterbore a turn, for cutters over `above` up to `upto`.
+// Feed of a counterbore per revolution, for cutters over `above` up to `upto`.
 struct Feed {
     std::string feed_class;
     std::optional<length::Length> above, upto; // absent: no limit on that side
-    length::Length least, most;                // a turn
+    length::Length least, most;                // per revolution
     Origin origin;
 };
 

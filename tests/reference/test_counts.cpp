@@ -166,7 +166,9 @@ TEST_CASE("every published pilot is there") {
 }
 
 TEST_CASE("every material, feed, oversize, drill limit, torque, grade and set screw is there") {
-    CHECK(counted("SELECT 'material', count(*) FROM material") == Counts{{"material", 56}});
+    CHECK(counted("SELECT 'material', count(*) FROM material") == Counts{{"material", 59}});
+    CHECK(counted("SELECT 'restriction', count(*) FROM restriction") ==
+          Counts{{"restriction", 22}});
     CHECK(counted("SELECT class, count(*) FROM feed GROUP BY class") ==
           Counts{{"free", 4}, {"general", 4}, {"tough", 4}});
     CHECK(counted("SELECT 'oversize', count(*) FROM oversize") == Counts{{"oversize", 6}});

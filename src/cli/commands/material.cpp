@@ -25,23 +25,28 @@ struct ShowOptions {
 
 error::ExitCode list(const ListOptions& options, Context& context) {
     const auto materials = context.tables().materials();
+    const auto everyday = trade::everyday_materials(context.practice_rows());
     if (options.format.json) {
         const auto feeds = context.tables().feeds();
         present::Json rows = present::Json::array();
         for (const auto& material : materials)
             rows.push_back(present::material_json(material, feeds));
-        context.out() << present::json_text({{"format", 1}, {"materials", rows}});
+        context.out() << present::json_text(
+            {{"format", 1}, {"materials", rows}, {"everyday", present::everyday_json(everyday)}});
     } else if (options.format.csv) {
         print_csv(present::material_cells(materials, context.unit()), context);
     } else {
         context.out() << present::materials_table(materials, context.unit(), context.width(),
-                                                  context.style());
+                                                  context.style())
+                      << '\n'
+                      << present::everyday_table(everyday, context.width(), context.style());
     }
     return error::ExitCode::done;
 }
 
 error::ExitCode show(const ShowOptions& options, Context& context) {
-    const auto material = trade::find_material(joined(options.words), context.tables().materials());
+    const auto material = trade::find_material(joined(options.words), context.tables().materials(),
+                                               trade::everyday_materials(context.practice_rows()));
     const auto feeds = context.tables().feeds();
     if (options.json)
         context.out() << present::json_text(
@@ -60,7 +65,8 @@ void declare_material(CLI::App& app, Plan& plan) {
     declare_format(*list_app, l.format);
     auto* show_app = app.add_subcommand("show", "everything known of one, with sources");
     ShowOptions& s = chosen<ShowOptions>(*show_app, plan, show);
-    show_app->add_option("NAME", s.words, "a part of its name is enough: 1018, \"grey iron 30\"")
+    show_app
+        ->add_option("NAME", s.words, "a part of its name, or an everyday name: 1018, mild steel")
         ->required();
     show_app->add_flag("--json", s.json, "for programs");
     app.footer("Works without a catalogue.");

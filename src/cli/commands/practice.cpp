@@ -7,6 +7,8 @@
 #include "present/json.hpp"
 #include "present/table.hpp"
 #include "store/lists.hpp"
+#include "trade/material.hpp"
+#include "trade/text.hpp"
 
 namespace cli::commands {
 
@@ -66,9 +68,17 @@ error::ExitCode list(const ListOptions& options, Context& context) {
     return error::ExitCode::done;
 }
 
+// As it is kept: what a work material is taken as by its full name.
+std::string value_of(const SetOptions& options, Context& context) {
+    const auto value = trade::check_practice_value(options.name, options.value);
+    return trade::everyday_word(trade::folded(options.name))
+               ? trade::find_material(value, context.tables().materials()).name
+               : value;
+}
+
 error::ExitCode set(const SetOptions& options, Context& context) {
     auto& file = context.catalogue(store::Access::write);
-    const auto value = trade::check_practice_value(options.name, options.value);
+    const auto value = value_of(options, context);
     store::Change change(file, context.settings().words);
     auto rows = context.practice_rows();
     rows.push_back({options.name, value, {}, {}, true});

@@ -15,7 +15,7 @@ Length thousandths(std::int64_t count) {
     return Length::from_nm(count * 25'400);
 }
 
-// Three bands a class, each with its own figures.
+// Two bands a class, each with its own figures.
 const std::vector<trade::Feed>& feeds() {
     static const std::vector<trade::Feed> rows{
         {"free", {}, sixty_fourths(16), thousandths(3), thousandths(4), {}},
@@ -28,17 +28,27 @@ const std::vector<trade::Feed>& feeds() {
 
 } // namespace
 
-TEST_CASE("a feed is that of its class and of the band that the cutter is in") {
-    CHECK(job::feed_for("free", sixty_fourths(1), feeds()).least == thousandths(3));
-    CHECK(job::feed_for("free", sixty_fourths(200), feeds()).least == thousandths(5));
-    CHECK(job::feed_for("tough", sixty_fourths(32), feeds()).most == thousandths(3));
+TEST_CASE("a feed at the middle of a band is that of its row") {
+    CHECK(job::feed_for("free", sixty_fourths(8), feeds()).least == thousandths(3));
+    CHECK(job::feed_for("free", sixty_fourths(24), feeds()).least == thousandths(5));
+    CHECK(job::feed_for("tough", sixty_fourths(40), feeds()).most == thousandths(3));
 }
 
-TEST_CASE("a cutter at the edge of two bands is in the lower one") {
-    CHECK(job::feed_for("free", sixty_fourths(16), feeds()).least == thousandths(3));
-    CHECK(job::feed_for("free", sixty_fourths(16) + Length::from_nm(1), feeds()).least ==
-          thousandths(5));
-    CHECK(job::feed_for("tough", sixty_fourths(64), feeds()).least == thousandths(2));
+TEST_CASE("a row without an upper bound is as if it ended at twice the lower one") {
+    CHECK(job::cutter_of(feeds()[1]) == sixty_fourths(24));
+    CHECK(job::cutter_of(feeds()[0]) == sixty_fourths(8));
+    CHECK(job::cutter_of(feeds()[3]) == sixty_fourths(40));
+}
+
+TEST_CASE("between two middles a feed grows in proportion to the cutter, beyond them it stays") {
+    const auto at_bound = job::feed_for("free", sixty_fourths(16), feeds());
+    CHECK(at_bound.least == thousandths(4)); // half way from 3 to 5
+    CHECK(at_bound.most == thousandths(5));
+    CHECK(job::feed_for("free", sixty_fourths(12), feeds()).least == length::inches_e5(350));
+    CHECK(job::feed_for("free", sixty_fourths(20), feeds()).least == length::inches_e5(450));
+    CHECK(job::feed_for("tough", sixty_fourths(16), feeds()).most == length::inches_e5(225));
+    CHECK(job::feed_for("free", sixty_fourths(1), feeds()).least == thousandths(3));
+    CHECK(job::feed_for("free", sixty_fourths(200), feeds()).least == thousandths(5));
 }
 
 TEST_CASE("a cutter or a class without a row is refused") {

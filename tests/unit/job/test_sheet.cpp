@@ -9,6 +9,7 @@
 #include "error/error.hpp"
 #include "job/plan.hpp"
 #include "job/section.hpp"
+#include "job/steps.hpp"
 #include "job/torque.hpp"
 #include "oracle/random_catalogue.hpp"
 #include "store/reference.hpp"
@@ -69,13 +70,25 @@ void check_lettering(const drawing::Drawing& drawing) {
     }
 }
 
-job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed) {
+const std::vector<trade::Material>& materials_cut_here() {
+    static const auto materials = [] {
+        auto all = tables().materials();
+        std::erase_if(all, [](const auto& row) {
+            return row.restriction(trade::Matter::refused) != nullptr;
+        });
+        return all;
+    }();
+    return materials;
+}
+
+job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed,
+                     const std::optional<trade::Material>& material = std::nullopt) {
     const oracle::ToolRack rack(random.tools);
     const match::Tools tools = match::load_tools(rack);
     const auto report = match::match(random.question, random.shop, rack, random.unit, 0);
     job::Particulars job;
-    const auto materials = tables().materials();
-    job.material = materials[seed % materials.size()];
+    const auto& materials = materials_cut_here();
+    job.material = material ? material : materials[seed % materials.size()];
     job.count = static_cast<int>(seed % 7 + 1);
     auto books = job::read_books(tables(), random.question.screw);
     books.oversize = random.shop.oversize;
@@ -137,6 +150,49 @@ TEST_CASE("a job's runs take every usable line once for the tool and every tool 
         CHECK(drilled[line] == (usable && sheets[line].answer->drill ? 1 : 0));
         CHECK((std::find(plan.not_ready.begin(), plan.not_ready.end(), line) ==
                plan.not_ready.end()) == usable);
+    }
+}
+
+// All that a sheet tells a person to do, and the cautions.
+std::string told(const job::Sheet& sheet) {
+    std::string text;
+    for (const auto& section : sheet.sections)
+        for (const auto& note : section.notes)
+            text += note + '\n';
+    for (const auto& step : sheet.steps)
+        text += step + '\n';
+    for (const auto& caution : job::cautions(sheet.particulars.material))
+        text += caution + '\n';
+    return text;
+}
+
+bool says(const std::string& text, std::string_view word) {
+    return text.find(word) != std::string::npos;
+}
+
+TEST_CASE("no sheet tells what its material forbids, and the material's cautions come first") {
+    // A case whose best answer has all of a counterbore: the figures of running are there.
+    std::uint64_t seed = 1;
+    while (!figure(sheet_for(oracle::random_case(seed), seed), "feed per revolution"))
+        ++seed;
+    const auto random = oracle::random_case(seed);
+    for (const auto& material : materials_cut_here()) {
+        CAPTURE(material.name);
+        const auto sheet = sheet_for(random, seed, material);
+        const auto text = told(sheet);
+        CHECK(says(text, "by hand: "));
+        CHECK(says(text, "coolant: " + material.coolant));
+        CHECK(says(text, "dwell one or two turns") == material.may_dwell());
+        if (!material.may_dwell())
+            CHECK(says(text, "no dwell"));
+        if (material.restriction(trade::Matter::coolant)) { // magnesium
+            CHECK(!says(text, "soluble"));
+            CHECK(!says(text, "flood"));
+        }
+        const auto cautions = job::cautions(material);
+        CHECK(cautions.size() == material.restrictions.size() + job::cautions({}).size());
+        for (std::size_t at = 0; at < material.restrictions.size(); ++at)
+            CHECK(cautions[at] == material.name + ": " + material.restrictions[at].words);
     }
 }
 

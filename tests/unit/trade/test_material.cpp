@@ -19,6 +19,8 @@ std::vector<trade::Material> named(std::initializer_list<const char*> names) {
                              .feed_class = {},
                              .coolant = {},
                              .pressure_basis = {},
+                             .restrictions = {},
+                             .asked_as = {},
                              .origin = {}});
     return materials;
 }
@@ -137,4 +139,87 @@ TEST_CASE("a text without words is refused") {
     for (const auto* text : {"", "  ", "-/()", "AISI"})
         CHECK(refused(text) == std::string("no such material: '") + text +
                                    "' | a name or a part of one: 1018, 6061, gray iron class 30");
+}
+
+TEST_CASE("an everyday name is taken as its row, which says so") {
+    const std::vector<trade::EverydayMaterial> everyday{
+        {"mild steel", "low-carbon steel 1018/1020/A36 (S235)"},
+        {"stainless", "stainless 304"},
+        {"aluminum", "aluminum 6061/6082-T6"},
+        {"class 30", "stainless 303"},
+        {"our plate", "low-carbon steel cold drawn", true}};
+    const auto taken = [&](const char* text) {
+        return trade::find_material(text, materials(), everyday);
+    };
+    for (const auto* text : {"mild steel", "Mild  Steel", "steel, mild", "low-carbon steel"}) {
+        CAPTURE(text);
+        CHECK(taken(text).name == "low-carbon steel 1018/1020/A36 (S235)");
+        CHECK(taken(text).asked_as == "mild steel");
+    }
+    CHECK(taken("stainless").name == "stainless 304");
+    CHECK(taken("stainless steel").name == "stainless 304");
+    CHECK(taken("aluminium").name == "aluminum 6061/6082-T6");
+    CHECK(taken("our plate").name == "low-carbon steel cold drawn");
+    CHECK(taken("stainless 303").asked_as.empty());
+    CHECK(taken("303").name == "stainless 303");
+    CHECK(taken("class 30").name == "class 30"); // a name of the table comes first
+    CHECK_THROWS_AS((void)taken("steel"), error::BadData);
+}
+
+TEST_CASE("the later of two everyday names counts: the shop's own") {
+    const std::vector<trade::EverydayMaterial> everyday{
+        {"mild steel", "low-carbon steel 1018/1020/A36 (S235)"},
+        {"mild steel", "low-carbon steel cold drawn", true}};
+    CHECK(trade::find_material("mild steel", materials(), everyday).name ==
+          "low-carbon steel cold drawn");
+}
+
+TEST_CASE("an everyday name without its row is refused with the way to mend it") {
+    try {
+        (void)trade::find_material("mild steel", materials(), {{"mild steel", "gone"}});
+        FAIL("found");
+    } catch (const error::BadData& problem) {
+        CHECK(problem.what() == std::string("practice: material mild steel: no such material: "
+                                            "'gone'"));
+        CHECK(problem.hint() ==
+              "`practice set \"material mild steel\" NAME`, a name of `material list`");
+    }
+}
+
+TEST_CASE("everyday names are the rows of practice that begin with material") {
+    const auto everyday = trade::everyday_materials({{"head clearance", ".005 in", "", "", false},
+                                                     {"material mild steel", "1018", "", "", true},
+                                                     {"materials", "x", "", "", false}});
+    REQUIRE(everyday.size() == 1);
+    CHECK(everyday[0].word == "mild steel");
+    CHECK(everyday[0].material == "1018");
+    CHECK(everyday[0].own);
+}
+
+TEST_CASE("a refused material has no cutting steps, and the refusal says why") {
+    auto material = materials().front();
+    CHECK_NOTHROW(trade::check_cut_here(material));
+    material.restrictions = {{trade::Matter::dwell, "no dwell", {"a text", "", ""}}};
+    CHECK_NOTHROW(trade::check_cut_here(material));
+    CHECK(!material.may_dwell());
+    material.restrictions = {{trade::Matter::refused, "its dust kills", {"a law", "", ""}}};
+    CHECK(material.may_dwell());
+    try {
+        trade::check_cut_here(material);
+        FAIL("cut");
+    } catch (const error::BadData& problem) {
+        CHECK(problem.what() == std::string("no cutting steps for this material: "
+                                            "'low-carbon steel 1018/1020/A36 (S235)'"));
+        CHECK(problem.hint() == "its dust kills (a law); local rules come first");
+    }
+}
+
+TEST_CASE("every matter of a material has its word") {
+    using trade::Matter;
+    for (const auto matter : {Matter::refused, Matter::fire, Matter::dwell, Matter::coolant,
+                              Matter::self_feed, Matter::heat, Matter::dust})
+        CHECK(trade::matter_of(trade::matter_word(matter)) == matter);
+    CHECK(trade::matter_word(Matter::self_feed) == "self-feed");
+    CHECK(trade::matter_word(Matter::dust) == "dust");
+    CHECK_THROWS_AS((void)trade::matter_of("smell"), std::out_of_range);
 }

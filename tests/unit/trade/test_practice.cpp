@@ -145,3 +145,11 @@ TEST_CASE("least and most cannot cross") {
               }).find("practice: " + name + ": least is over most: '.020 in to .0") == 0);
     }
 }
+
+TEST_CASE("what a work material is taken as is kept as it is, beside the limits") {
+    CHECK(check_practice_value("material mild steel", " cold drawn ") == "cold drawn");
+    auto rows = default_practice::rows();
+    rows.push_back(own_row("material mild steel", "cold drawn"));
+    CHECK_NOTHROW((void)trade::read_practice(rows));
+    CHECK(refused("materials", "cold drawn") == "practice: no such rule: 'materials'");
+}
