@@ -60,9 +60,11 @@ Finding put_depth(const Job& job, const BodyFacts& body, Alike& same) {
     const auto finding = judge_depth(job, {&body, nullptr, nullptr, {}});
     if (finding.verdict == Verdict::fail)
         same.body.kind = BodyKind::other;
-    if (job.depth && finding.verdict != Verdict::unknown)
-        same.body.reach =
-            exactly(finding.verdict == Verdict::pass ? *job.depth : *job.depth - k_little);
+    if (!job.depth)
+        return finding;
+    same.body.reach = finding.verdict == Verdict::pass      ? trade::Limits(exactly(*job.depth))
+                      : finding.verdict == Verdict::unknown ? body.reach
+                                                            : exactly(*job.depth - k_little);
     return finding;
 }
 

@@ -32,7 +32,7 @@ struct Triple {
     // A pilot is there, of whatever size.
     [[nodiscard]] bool has_pilot() const { return pilot || trade::taken_as_integral(*body); }
     [[nodiscard]] bool pilot_is_in_this_body() const {
-        return pilot && pilot->in_body == body->number;
+        return pilot && pilot->in_body != 0 && pilot->in_body == body->number;
     }
     [[nodiscard]] bool pilot_is_in_another() const {
         return pilot && pilot->in_body != 0 && pilot->in_body != body->number;

@@ -72,7 +72,7 @@ length::MaybeRange what_goes_in(const match::Question& question) {
 }
 
 std::optional<Length> depth_to_cut(const match::Question& question, const match::Shop& shop) {
-    Length depth = question.below;
+    Length depth = question.below.value_or(shop.practice.below_flush);
     if (question.washer) {
         if (!question.washer->thickness) {
             return std::nullopt;

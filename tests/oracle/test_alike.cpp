@@ -33,7 +33,7 @@ void compare_pilots(const match::Job& job, const match::Tools& tools, const trad
                     const match::Alike& same, Compared& compared) {
     for (const auto& pilot : tools.pilot_facts)
         for (const auto& hole : job.holes) {
-            if (!hole.running.takes(pilot.pilot_dia))
+            if (!hole.pilots.takes(pilot.pilot_dia))
                 continue;
             const auto real = weigh(job, Triple{&body, &pilot, &hole, {}});
             REQUIRE(come_to_the_same(real, weigh(job, Triple{&same.body, &pilot, &hole, {}}),
