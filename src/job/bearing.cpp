@@ -32,8 +32,8 @@ constexpr std::array k_metric{
     Edge{length::millimetres(100), length::micrometres(1'200)},
 };
 
-// ASME B18.3, chamfer or radius at the bearing face, twice for both sides: .008 to #10, .010 to 3/8,
-// .015 to 5/8 as its low heads are printed; .020 and .025 over that from memory.
+// ASME B18.3, chamfer or radius at the bearing face, twice for both sides: .008 to #10, .010 to
+// 3/8, .015 to 5/8 as its low heads are printed; .020 and .025 over that from memory.
 constexpr std::array k_inch{
     Edge{length::inches_e5(21'600), length::thousandths(16)},
     Edge{length::thousandths(375), length::thousandths(20)},

@@ -25,7 +25,8 @@ struct MachineSpeed {
 
 // The highest of the machine's speeds that is not over `wanted` turns a minute (> 0); where the
 // speed is variable, `wanted` rounded down to two figures, within its range. Where every speed is
-// over it, the slowest. Absent when the machine's speeds are not known. Never over: common practice.
+// over it, the slowest. Absent when the machine's speeds are not known. Never over: common
+// practice.
 [[nodiscard]] std::optional<MachineSpeed> machine_speed(const trade::Machine& machine,
                                                         double wanted);
 

@@ -19,14 +19,14 @@ struct Word {
 };
 // In this order: `carbide` before `carbon`, and a tip decides whatever its shank is of.
 constexpr std::array k_words{
-    Word{"carbide", Steel::carbide},          Word{"hard metal", Steel::carbide},
-    Word{"hss", Steel::high_speed},           Word{"high speed", Steel::high_speed},
-    Word{"cobalt", Steel::high_speed},        Word{"m2", Steel::high_speed},
-    Word{"m7", Steel::high_speed},            Word{"m35", Steel::high_speed},
-    Word{"m42", Steel::high_speed},           Word{"t1", Steel::high_speed},
-    Word{"carbon", Steel::carbon},            Word{"silver steel", Steel::carbon},
-    Word{"tool steel", Steel::carbon},        Word{"drill rod", Steel::carbon},
-    Word{"cast steel", Steel::carbon},        Word{"w1", Steel::carbon},
+    Word{"carbide", Steel::carbide},   Word{"hard metal", Steel::carbide},
+    Word{"hss", Steel::high_speed},    Word{"high speed", Steel::high_speed},
+    Word{"cobalt", Steel::high_speed}, Word{"m2", Steel::high_speed},
+    Word{"m7", Steel::high_speed},     Word{"m35", Steel::high_speed},
+    Word{"m42", Steel::high_speed},    Word{"t1", Steel::high_speed},
+    Word{"carbon", Steel::carbon},     Word{"silver steel", Steel::carbon},
+    Word{"tool steel", Steel::carbon}, Word{"drill rod", Steel::carbon},
+    Word{"cast steel", Steel::carbon}, Word{"w1", Steel::carbon},
     Word{"o1", Steel::carbon},
 };
 
