@@ -154,7 +154,7 @@ Figure time_for(int count, length::Length depth, const Figure& feed, const Figur
     const auto& rate = std::get<Measure>(turns.value);
     const double fast = as_mm(depth) / (as_mm(a_turn.hi) * rate.hi) * k_seconds;
     const double slow = as_mm(depth) / (as_mm(a_turn.lo) * rate.lo) * k_seconds;
-    return {"time, roughly",
+    return {"time",
             Measure{Kind::time, k_setting_up.lo + count * (fast + k_handling.lo),
                     k_setting_up.hi + count * (slow + k_handling.hi)},
             "setting up + holes x (depth / (feed x spindle speed) + handling)",

@@ -91,8 +91,8 @@ void add_socket_room(const Subject& subject, Section& section) {
     section.figures.push_back(socket_room(screw));
     const auto room = std::get<length::Range>(section.figures.back().value);
     if (subject.answer.counterbore->lo < room.lo)
-        section.notes.push_back("a socket does not go into this spotface: where it is deeper than "
-                                "the wrench's chamfer use a larger one, or a spanner over the top");
+        section.notes.push_back("a socket wrench does not go into this counterbore: a larger "
+                                "cutter, or a spanner over a head that stands proud");
 }
 
 // What the machine is set by: the low end of the cutter's speeds, or the pilot's where that is

@@ -49,7 +49,7 @@ std::string rows(const std::vector<job::Figure>& figures, length::Unit unit) {
     std::string html;
     for (const auto& figure : figures)
         html += fmt::format("<tr><td>{}</td><td class=\"value\">{}</td></tr>\n",
-                            xml_text(figure.name), xml_text(figure_value(figure.value, unit)));
+                            xml_text(figure.name), xml_text(sheet_value(figure, unit)));
     return html;
 }
 
@@ -79,7 +79,7 @@ std::string ticks(const std::vector<std::string>& steps) {
 }
 
 std::string ways_html(const std::vector<job::Way>& ways) {
-    std::string html = "<h2>Other ways</h2>\n";
+    std::string html = ways.empty() ? "" : "<h2>Other ways</h2>\n";
     for (const auto& way : ways)
         html += fmt::format("<p><b>{}</b>: {}. If: {}. Mind: {}.</p>\n", xml_text(way.what),
                             xml_text(way.how), xml_text(way.conditions), xml_text(way.caution));
@@ -96,9 +96,7 @@ std::string figures_html(const job::Sheet& sheet, length::Unit unit, bool desk) 
 }
 
 std::string drawing_html(const job::Sheet& sheet, const drawing::Lettering& lettering) {
-    if (!sheet.answer)
-        return {};
-    const auto section = job::draw_section(sheet.question, *sheet.answer, lettering);
+    const auto section = job::draw_section(sheet, lettering);
     return section ? svg_element(*section) : std::string();
 }
 
@@ -114,8 +112,9 @@ std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
     html += "<p class=\"state\">" + xml_text(sheet_state(sheet)) + "</p>\n";
     if (!sheet.particulars.note.empty())
         html += "<p>" + xml_text(sheet.particulars.note) + "</p>\n";
-    if (!sheet.answer)
-        return html + ways_html(sheet.ways) + cautions_html(sheet) + "</div>\n";
+    if (!sheet.usable())
+        return html + figures_html(sheet, lettering.unit, false) + ways_html(sheet.ways) +
+               figures_html(sheet, lettering.unit, true) + cautions_html(sheet) + "</div>\n";
     html += fmt::format(
         "<table class=\"columns\"><tbody><tr><td class=\"figures\">\n{}{}</td><td>\n{}{}"
         "<div class=\"small\">\n{}</div></td></tr></tbody></table>\n",

@@ -42,9 +42,9 @@ std::string section_text(const job::Section& section, const SheetLayout& layout)
     const auto width = layout.width - k_indent;
     if (layout.explain)
         for (const auto& figure : section.figures)
-            text += indented(explain_figure(figure, layout.unit, width));
+            text += indented(explain_figure(figure, layout.unit, width, sheet_value));
     else
-        text += indented(figure_lines(section.figures, layout.unit, width));
+        text += indented(figure_lines(section.figures, layout.unit, width, sheet_value));
     for (const auto& note : section.notes)
         text += item("  - ", note, layout.width);
     return text;

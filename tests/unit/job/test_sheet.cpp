@@ -9,11 +9,13 @@
 #include "error/error.hpp"
 #include "job/plan.hpp"
 #include "job/section.hpp"
+#include "job/shop_text.hpp"
 #include "job/steps.hpp"
 #include "job/torque.hpp"
 #include "oracle/random_catalogue.hpp"
 #include "store/reference.hpp"
 
+using job::Measure;
 using length::Range;
 using length::Unit;
 
@@ -82,7 +84,8 @@ const std::vector<trade::Material>& materials_cut_here() {
 }
 
 job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed,
-                     const std::optional<trade::Material>& material = std::nullopt) {
+                     const std::optional<trade::Material>& material = std::nullopt,
+                     const std::optional<Measure>& torque = std::nullopt) {
     const oracle::ToolRack rack(random.tools);
     const match::Tools tools = match::load_tools(rack);
     const auto report = match::match(random.question, random.shop, rack, random.unit, 0);
@@ -90,8 +93,8 @@ job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed,
     const auto& materials = materials_cut_here();
     job.material = material ? material : materials[seed % materials.size()];
     job.count = static_cast<int>(seed % 7 + 1);
-    auto books = job::read_books(tables(), random.question.screw);
-    books.oversize = random.shop.oversize;
+    job.torque = torque;
+    const auto books = job::read_books(tables(), random.question.screw);
     return job::make_sheet(random.question, job, report,
                            job::answer_for(report, std::nullopt, std::nullopt), tools, random.shop,
                            books, random.unit);
@@ -99,31 +102,161 @@ job::Sheet sheet_for(const oracle::RandomCase& random, std::uint64_t seed,
 
 } // namespace
 
+// All that a sheet tells a person to do, and the cautions.
+std::string told(const job::Sheet& sheet) {
+    std::string text;
+    for (const auto& section : sheet.sections)
+        for (const auto& note : section.notes)
+            text += note + '\n';
+    for (const auto& step : sheet.steps)
+        text += step + '\n';
+    for (const auto& caution : job::cautions(sheet.particulars.material))
+        text += caution + '\n';
+    return text;
+}
+
+bool says(const std::string& text, std::string_view word) {
+    return text.find(word) != std::string::npos;
+}
+
+// A figure as the section of the hole is lettered with it.
+std::string lettering_of(const job::Figure& figure, Unit unit) {
+    auto text = job::shop_text(std::get<Range>(figure.value), unit, figure.grain);
+    if (const auto to = text.find(" to "); to != std::string::npos)
+        text.replace(to, 4, "-");
+    return text;
+}
+
+bool lettered_with(const drawing::Drawing& drawing, const std::string& words) {
+    return std::any_of(drawing.texts.begin(), drawing.texts.end(), [&](const auto& text) {
+        return text.words == words || text.words == "Ø" + words;
+    });
+}
+
 TEST_CASE("a sheet has the figures of the best answer, each with formula and source") {
     int answered = 0;
     for (std::uint64_t seed = 1; seed <= 400; ++seed) {
         CAPTURE(seed);
         const auto random = oracle::random_case(seed);
         const auto sheet = sheet_for(random, seed);
-        if (!sheet.answer) {
-            CHECK(sheet.ways.size() >= 3);
+        CHECK(traced(sheet));
+        if (!sheet.usable())
             continue;
-        }
         ++answered;
-        check_length(sheet, "hole", sheet.answer->hole);
-        check_length(sheet, "depth", depth_of(*sheet.answer));
+        check_length(sheet, sheet.answer->reamed ? "hole, reamed" : "hole", sheet.answer->hole);
         check_length(sheet, "stop travel", depth_of(*sheet.answer));
-        check_length(sheet, "running clearance", sheet.answer->running_clearance);
+        check_length(sheet, "running clearance to expect", sheet.answer->running_clearance);
         if (const auto* counterbore = figure(sheet, "counterbore"))
             CHECK(std::get<Range>(counterbore->value).lo == sheet.answer->counterbore->lo);
-        CHECK(traced(sheet));
         CHECK(!sheet.steps.empty());
-        for (const bool both_units : {false, true})
-            if (const auto drawing =
-                    job::draw_section(sheet.question, *sheet.answer, {random.unit, both_units}))
-                check_lettering(*drawing);
     }
-    CHECK(answered > 100);
+    CHECK(answered > 60);
+}
+
+TEST_CASE("a sheet that is not ready says what to settle or make, and has no steps") {
+    int measure = 0, make = 0, none = 0;
+    for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+        CAPTURE(seed);
+        const auto sheet = sheet_for(oracle::random_case(seed), seed);
+        if (sheet.usable())
+            continue;
+        CHECK(sheet.steps.empty());
+        CHECK(!figure(sheet, "stop travel"));
+        CHECK(!figure(sheet, "feed per revolution"));
+        CHECK(!job::draw_section(sheet, {Unit::inch, false}));
+        if (!sheet.answer || sheet.answer->kind == match::AnswerKind::make_pilot)
+            CHECK(sheet.ways.size() >= 3);
+        if (!sheet.answer) {
+            ++none;
+            continue;
+        }
+        const auto settle = std::find_if(
+            sheet.sections.begin(), sheet.sections.end(),
+            [](const job::Section& section) { return section.title == "Settle first"; });
+        REQUIRE(settle != sheet.sections.end());
+        CHECK(!settle->notes.empty());
+        ++(sheet.answer->kind == match::AnswerKind::make_pilot ? make : measure);
+    }
+    CHECK(measure > 10);
+    CHECK(make > 3);
+    CHECK(none > 10);
+}
+
+TEST_CASE("table and section show the same figures, and no figure comes twice") {
+    int drawn = 0;
+    for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+        CAPTURE(seed);
+        const auto sheet = sheet_for(oracle::random_case(seed), seed);
+        std::vector<std::string> names;
+        for (const auto& section : sheet.sections)
+            for (const auto& figure : section.figures)
+                if (figure.name != "first" && figure.name != "assumed")
+                    names.push_back(figure.name);
+        std::sort(names.begin(), names.end());
+        CHECK(std::adjacent_find(names.begin(), names.end()) == names.end());
+        for (const bool both_units : {false, true})
+            for (const auto unit : {Unit::inch, Unit::millimetre}) {
+                const auto drawing = job::draw_section(sheet, {unit, both_units});
+                if (!drawing)
+                    continue;
+                ++drawn;
+                check_lettering(*drawing);
+                for (const char* name :
+                     {"counterbore", "stop travel", sheet.answer->reamed ? "hole, reamed" : "hole"})
+                    CHECK(lettered_with(*drawing, lettering_of(*figure(sheet, name), unit)));
+            }
+    }
+    CHECK(drawn > 100);
+}
+
+TEST_CASE("what is assumed and what to do first stand among the sheet's own lines") {
+    int assumed = 0;
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        const auto sheet = sheet_for(oracle::random_case(seed), seed);
+        if (!sheet.answer)
+            continue;
+        for (const auto& words : sheet.answer->assumed) {
+            ++assumed;
+            const auto& tools = sheet.sections.front().figures;
+            CHECK(std::any_of(tools.begin(), tools.end(), [&](const job::Figure& figure) {
+                return figure.name == "assumed" && std::get<std::string>(figure.value) == words;
+            }));
+        }
+    }
+    CHECK(assumed > 5);
+}
+
+TEST_CASE("a force over proof is never on a sheet that does not say so") {
+    int over = 0, within = 0;
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        CAPTURE(seed);
+        const auto sheet =
+            sheet_for(oracle::random_case(seed), seed, {}, Measure{job::Kind::torque, 4, 60});
+        const auto* force = figure(sheet, "force in the screw");
+        const auto* proof = figure(sheet, "proof load");
+        if (!force || !proof)
+            continue;
+        const bool is_over =
+            std::get<Measure>(force->value).hi > std::get<Measure>(proof->value).lo;
+        CHECK(says(told(sheet), "over the proof load") == is_over);
+        ++(is_over ? over : within);
+    }
+    CHECK(over > 5);
+    CHECK(within > 5);
+}
+
+TEST_CASE("without a torque given the force is within three quarters of proof") {
+    int seats = 0;
+    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
+        const auto sheet = sheet_for(oracle::random_case(seed), seed);
+        const auto* force = figure(sheet, "force in the screw");
+        if (!force)
+            continue;
+        ++seats;
+        CHECK(std::get<Measure>(force->value).hi <=
+              .75 * std::get<Measure>(figure(sheet, "proof load")->value).lo * (1 + 1e-9));
+    }
+    CHECK(seats > 20);
 }
 
 TEST_CASE("a job's runs take every usable line once for the tool and every tool once") {
@@ -151,23 +284,6 @@ TEST_CASE("a job's runs take every usable line once for the tool and every tool 
         CHECK((std::find(plan.not_ready.begin(), plan.not_ready.end(), line) ==
                plan.not_ready.end()) == usable);
     }
-}
-
-// All that a sheet tells a person to do, and the cautions.
-std::string told(const job::Sheet& sheet) {
-    std::string text;
-    for (const auto& section : sheet.sections)
-        for (const auto& note : section.notes)
-            text += note + '\n';
-    for (const auto& step : sheet.steps)
-        text += step + '\n';
-    for (const auto& caution : job::cautions(sheet.particulars.material))
-        text += caution + '\n';
-    return text;
-}
-
-bool says(const std::string& text, std::string_view word) {
-    return text.find(word) != std::string::npos;
 }
 
 TEST_CASE("no sheet tells what its material forbids, and the material's cautions come first") {
