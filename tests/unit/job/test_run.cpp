@@ -74,7 +74,7 @@ TEST_CASE("a spindle turns as in published examples") {
 
 TEST_CASE("drilling speeds are those of a reamer maker's table") {
     // High-speed steel drilling table of a reamer maker, ft/min.
-    CHECK(material("1045").drill_speed == 75);
+    CHECK(material("medium-carbon steel 1045 (C45)").drill_speed == 75);
     CHECK(material("304").drill_speed == 55);
     CHECK(material("ductile iron 60-40-18").drill_speed == 100);
     CHECK(material("O1").drill_speed == 45);

@@ -105,13 +105,14 @@ TEST_CASE("worked examples of T = K d F come out") {
 }
 
 TEST_CASE("proof loads are those of published tables") {
-    // ISO 898-1 proof loads of class 8.8 as a bearing and fastener dealer prints them, kN.
+    // ISO 898-1 proof loads of class 8.8 as a bearing and fastener dealer prints them, kN; the
+    // standard takes 20.1 mm2 for M6 and rounds 11.66 down.
     const auto load = [](double diameter, double pitch, double proof) {
         const auto area = job::stress_area(diameter, pitch, true);
         return measure(job::proof_load(grade(proof), area)).lo / 1000;
     };
     CHECK(load(10, 1.5, 580) == within(33.7, .002));
-    CHECK(load(6, 1, 580) == within(11.6, .005));
+    CHECK(load(6, 1, 580) == within(11.6, .007));
 }
 
 TEST_CASE("three quarters of proof are those of an actuator maker's table") {
