@@ -15,6 +15,7 @@
 #include "job/torque.hpp"
 #include "oracle/random_catalogue.hpp"
 #include "store/reference.hpp"
+#include "trade/material.hpp"
 
 using job::Measure;
 using length::Range;
@@ -226,13 +227,16 @@ TEST_CASE("what is assumed and what to do first stand among the sheet's own line
 }
 
 // A 1/4-20 socket head cap screw, with a body that is ready for it.
-job::Sheet quarter_sheet(const job::Particulars& particulars) {
+job::Sheet quarter_sheet(const job::Particulars& particulars, const std::string& steel = {},
+                         const std::optional<trade::Machine>& machine = std::nullopt) {
     bench::ListRack rack;
     rack.body_list = {bench::integral_body()};
     rack.body_list[0].cut_dia = bench::known(bench::tenths(4370, 4376));
     rack.body_list[0].pilot_dia = bench::known(bench::tenths(2625, 2627));
     const auto screw = trade::resolve_screw("1/4-20 shcs", "", tables(), {});
-    const auto question = bench::question(screw);
+    rack.body_list[0].material = steel;
+    auto question = bench::question(screw);
+    question.machine = machine;
     const auto shop = bench::shop();
     const auto report = match::match(question, shop, rack, Unit::inch, 0);
     return job::make_sheet(
@@ -301,14 +305,45 @@ TEST_CASE("a chart's torque is on the sheet only for its surface, and held again
     CHECK(!says(told(quarter_sheet(job)), "chart"));
 }
 
-TEST_CASE("the machine is set by the low end, and by the pilot where that is less") {
+double set_on(const trade::Machine& machine, const char* material, const char* steel) {
     job::Particulars job;
-    job.material = tables().materials().front();
+    job.material = trade::find_material(material, tables().materials());
+    const auto sheet = quarter_sheet(job, steel, machine);
+    return std::get<Measure>(figure(sheet, "set " + machine.name + " to")->value).lo;
+}
+
+TEST_CASE("the machine is set by the low end, and by the pilot where that is less") {
+    trade::Machine machine{"pillar drill", {}, {}};
+    machine.speeds = {150, 250, 400, 640, 1000, 1600};
+    // 7/16 in low-carbon steel: 50 ft/min is 437 turns; carbon steel half of it, 218.
+    CHECK(set_on(machine, "1018", "high-speed steel") == doctest::Approx(400));
+    CHECK(set_on(machine, "1018", "carbon steel") == doctest::Approx(150));
+    CHECK(set_on(machine, "1018", "") == doctest::Approx(150));
+    // In aluminium 175 ft/min would be 1528 turns; a .263 pilot at 65 ft/min makes 945.
+    CHECK(set_on(machine, "6061", "HSS") == doctest::Approx(640));
+}
+
+TEST_CASE("a body of a steel that nobody recorded has both speeds, and is run as carbon steel") {
+    job::Particulars job;
+    job.material = trade::find_material("1018", tables().materials());
     const auto sheet = quarter_sheet(job);
-    // Nobody recorded what the body is made of: both speeds, the lower first.
     CHECK(figure(sheet, "spindle speed, carbon steel"));
     CHECK(figure(sheet, "spindle speed, high-speed steel"));
     CHECK(says(told(sheet), "run it as carbon steel until you know"));
+    CHECK(says(told(quarter_sheet(job, "carbide")), "carbide: "));
+}
+
+TEST_CASE("the steps have the pilot tried by hand before the spindle starts, and chips cleared") {
+    const auto sheet = quarter_sheet({});
+    const auto at = [&](std::string_view words) {
+        const auto found = std::find_if(sheet.steps.begin(), sheet.steps.end(),
+                                        [&](const auto& step) { return says(step, words); });
+        REQUIRE(found != sheet.steps.end());
+        return found - sheet.steps.begin();
+    };
+    CHECK(at("tried in the hole by hand") < at("start the spindle"));
+    CHECK(at("start the spindle") < at("clear the chips"));
+    CHECK(at("clear the chips") < at("Deburr the rim"));
 }
 
 TEST_CASE("a job's runs take every usable line once for the tool and every tool once") {
