@@ -44,7 +44,7 @@ enum class Grain {
     usual, // .001 in, 0.1 mm; turns to two figures
     close, // .001 in, 0.01 mm: clearances, feeds
     stop,  // .001 in with the nearest 1/64, 0.1 mm
-    set,   // as it stands: a speed that a machine has
+    set,   // as it stands: a speed that a machine has, limits that a piece is made to
 };
 
 struct Figure {

@@ -125,7 +125,7 @@ Figure machine_turns(const trade::Machine& machine, const Figure& turns,
 Figure drill_turns(const trade::Material& material, const trade::Drill& drill) {
     const auto speed = feet(material.drill_speed, material.drill_speed);
     const double turning = turns_a_minute(speed.lo, drill.diameter);
-    return {"spindle speed for the drill, at most",
+    return {"drill's speed, at most",
             Measure{Kind::rotation, turning, turning},
             "surface speed / (pi x drill), the drill of high-speed steel",
             {{"surface speed", speed}, {"drill " + drill.name, exactly(drill.diameter)}},

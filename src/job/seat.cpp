@@ -98,9 +98,9 @@ Figure stress_area(double diameter, double pitch, bool metric) {
 
 Figure usual_force(const trade::Grade& grade, const Figure& area) {
     const double force = k_share_of_proof * grade.proof_mpa * std::get<Measure>(area.value).lo;
-    return {"force to tighten to",
+    return {"75 % of proof",
             one(Kind::force, force),
-            "0.75 x proof stress x stress area",
+            "0.75 x proof stress x stress area, the force to tighten to",
             {{"proof stress, " + grade.name, one(Kind::pressure, grade.proof_mpa)},
              {area.name, area.value}},
             grade.origin.source + "; three quarters: machine design textbooks"};

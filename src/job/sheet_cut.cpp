@@ -136,6 +136,21 @@ Figure add_set_speed(const Subject& subject, const Figure& turning, Section& sec
     return section.figures.back();
 }
 
+// Speed, feed and time of the counterbore.
+void add_cutting(const Subject& subject, const trade::Material& material,
+                 const std::vector<Figure>& speeds, Section& section) {
+    const auto& cutter = *subject.answer.counterbore;
+    for (const auto& speed : speeds)
+        section.figures.push_back(turns(speed, cutter));
+    const auto rate = add_set_speed(subject, turns(speeds.front(), cutter), section);
+    const auto feed =
+        feed_a_turn(feed_for(material.feed_class, middle(cutter), subject.books.feeds), material);
+    section.figures.push_back(feed);
+    if (subject.answer.depth)
+        section.figures.push_back(
+            time_for(subject.particulars.count, *subject.answer.depth, feed, rate));
+}
+
 } // namespace
 
 std::string Subject::key() const {
@@ -218,7 +233,6 @@ Section depth_section(const Subject& subject) {
 
 Section running_section(const Subject& subject) {
     const auto& material = subject.particulars.material;
-    const auto& cutter = subject.answer.counterbore;
     Section section{"Running", {}, {}};
     if (!material) {
         section.notes.push_back("speed and feed: name the material");
@@ -228,19 +242,10 @@ Section running_section(const Subject& subject) {
     const auto speeds = surface_speeds(*material, steel);
     section.figures = speeds;
     section.notes = running_notes(*material, steel);
+    if (subject.answer.counterbore)
+        add_cutting(subject, *material, speeds, section);
     if (subject.answer.drill)
         section.figures.push_back(drill_turns(*material, *subject.answer.drill));
-    if (!cutter)
-        return section;
-    for (const auto& speed : speeds)
-        section.figures.push_back(turns(speed, *cutter));
-    const auto rate = add_set_speed(subject, turns(speeds.front(), *cutter), section);
-    const auto feed = feed_a_turn(
-        feed_for(material->feed_class, middle(*cutter), subject.books.feeds), *material);
-    section.figures.push_back(feed);
-    if (subject.answer.depth)
-        section.figures.push_back(
-            time_for(subject.particulars.count, *subject.answer.depth, feed, rate));
     return section;
 }
 

@@ -122,7 +122,8 @@ std::string held_against(const Measure& force, const Strength& strength) {
 // The torque of a chart for this surface, where one was printed, held against proof.
 void add_chart(const Seating& seat, const std::optional<Strength>& strength, Section& section) {
     const auto& screw = seat.question.screw;
-    if (seat.particulars.grade || screw.form != "socket head cap" || !coarse(screw))
+    if (seat.particulars.torque || seat.particulars.grade || screw.form != "socket head cap" ||
+        !coarse(screw))
         return;
     const auto& factor = factor_of(seat);
     const auto chart = chart_torque(seat.books.torques, factor.surface);
@@ -243,8 +244,9 @@ Section cone_section(const match::Question& question, const Particulars& particu
         "the head bears on a ring at its rim, which beds in and loses force; "
         "a cone off the axis bends the screw: square the seat");
     if (all_of_head(cone, *force, limit))
-        section.notes.emplace_back("the whole head is not enough at the material's limit: it goes "
-                                   "in until it bears");
+        section.notes.emplace_back(
+            "where friction is low even the whole head is over the material's "
+            "limit: it goes in until it bears");
     return section;
 }
 

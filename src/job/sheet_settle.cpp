@@ -14,7 +14,7 @@ Section settle_section(const match::Answer& answer) {
                                        "under the hole by what runs well",
                                        {},
                                        "shop practice",
-                                       Grain::close});
+                                       Grain::set});
         section.notes.emplace_back("`make-list` says how it is turned, and draws it");
         return section;
     }

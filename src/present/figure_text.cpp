@@ -184,6 +184,8 @@ std::string sheet_text_of(const job::Measure& measure, Unit unit, job::Grain gra
 }
 
 std::string sheet_text_of(const length::Range& range, Unit unit, job::Grain grain) {
+    if (grain == job::Grain::set)
+        return value_text(range, unit);
     const auto text = job::shop_text(range, unit, grain);
     if (unit == Unit::millimetre)
         return text + " mm";

@@ -27,7 +27,11 @@ p.state { font-size: 13pt; font-weight: bold; }
 table { border-collapse: collapse; width: 100%; }
 th, td { padding: 0.1mm 1mm 0.1mm 0; text-align: left; vertical-align: top; }
 td.value { font-weight: bold; text-align: right; white-space: nowrap; }
+td.words { font-weight: bold; text-align: right; }
 table.large td { font-size: 14pt; }
+table.large td.words { font-size: 10pt; vertical-align: middle; }
+span.counterbore { display: inline-block; width: 3mm; height: 1.6mm; border: 0.3mm solid #000;
+    border-top: none; }
 table.listed th, table.listed td { border: 0.2mm solid #000; padding: 0.6mm 1.5mm; }
 table.columns { table-layout: fixed; }
 table.columns > tbody > tr > td { padding: 0 4mm 0 0; }
@@ -45,11 +49,25 @@ svg { display: block; }
 @media screen { .sheet { margin-bottom: 15mm; } }
 )";
 
+// Few fonts have the sign of a counterbore: it is drawn.
+std::string with_signs(std::string html) {
+    constexpr std::string_view k_sign = "⌴";
+    constexpr std::string_view k_drawn = "<span class=\"counterbore\"></span>";
+    for (auto at = html.find(k_sign); at != std::string::npos; at = html.find(k_sign, at))
+        html.replace(at, k_sign.size(), k_drawn);
+    return html;
+}
+
+// Words that a line may break in, such as what is assumed; a size never breaks.
+std::string_view cell_of(const job::Figure& figure) {
+    return figure.name == "assumed" || figure.name == "first" ? "words" : "value";
+}
+
 std::string rows(const std::vector<job::Figure>& figures, length::Unit unit) {
     std::string html;
     for (const auto& figure : figures)
-        html += fmt::format("<tr><td>{}</td><td class=\"value\">{}</td></tr>\n",
-                            xml_text(figure.name), xml_text(sheet_value(figure, unit)));
+        html += fmt::format("<tr><td>{}</td><td class=\"{}\">{}</td></tr>\n", xml_text(figure.name),
+                            cell_of(figure), with_signs(xml_text(sheet_value(figure, unit))));
     return html;
 }
 

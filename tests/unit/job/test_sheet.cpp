@@ -18,6 +18,7 @@
 #include "trade/material.hpp"
 
 using job::Measure;
+using length::Length;
 using length::Range;
 using length::Unit;
 
@@ -313,7 +314,7 @@ double set_on(const trade::Machine& machine, const char* material, const char* s
 }
 
 TEST_CASE("the machine is set by the low end, and by the pilot where that is less") {
-    trade::Machine machine{"pillar drill", {}, {}};
+    trade::Machine machine{"pillar drill", Range{Length(), length::thousandths(1000)}, {}};
     machine.speeds = {150, 250, 400, 640, 1000, 1600};
     // 7/16 in low-carbon steel: 50 ft/min is 437 turns; carbon steel half of it, 218.
     CHECK(set_on(machine, "1018", "high-speed steel") == doctest::Approx(400));
