@@ -76,15 +76,16 @@ MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
     for (const auto& row : screw.counterbores)
         if (is_of_a_tool(row))
             made.cutters.push_back(marked_cutter(row.diameter, metric, practice));
+    for (const auto& tool : screw.tools)
+        if (tool.cut_dia.listed && near_to(tool.cut_dia.listed->lo, sizes.tool))
+            made.cutters.push_back(marked_cutter(tool.cut_dia.listed->lo, metric, practice));
     for (const auto& tool : screw.tools) {
-        if (!tool.cut_dia.listed)
+        if (!tool.cut_dia.listed || !tool.pilot_dia.listed)
             continue;
         const Length cut = tool.cut_dia.listed->lo;
-        const Range cutter = marked_cutter(cut, metric, practice);
-        if (near_to(cut, sizes.tool))
-            made.cutters.push_back(cutter);
-        if (tool.pilot_dia.listed && may_be_of(made.cutters, length::exactly(cut)))
-            made.tools.push_back({cutter, marked_pilot(tool.pilot_dia, metric, practice)});
+        if (may_be_of(made.cutters, length::exactly(cut)))
+            made.tools.push_back({marked_cutter(cut, metric, practice),
+                                  marked_pilot(tool.pilot_dia, metric, practice)});
     }
     return made;
 }

@@ -83,7 +83,8 @@ std::string better_drill_note(const Job& job, const Triple& triple) {
             candidate.size.lo >= screw.screw_dia->hi &&
             within(candidate.size - *pilot, candidate.running.least, candidate.running.most) ==
                 Verdict::pass)
-            return "a " + drill.name + " drill would serve better; it is not among the shop's";
+            return "drill " + drill.name +
+                   " would serve better, but is not among the shop's drills";
     }
     return {};
 }
