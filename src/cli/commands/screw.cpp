@@ -39,7 +39,7 @@ void declare_screw(CLI::App& app, Plan& plan) {
                "Examples:\n"
                "  screw \"5/16-18 socket head cap\"   screw \"M6x20 DIN912\"\n"
                "  screw \"1/4-20 x 3/4 allen\"        screw \"#8-32 phillips pan head\"\n"
-               "  screw \"1/4 bsf socket cap\"         screw \"8 mm shoulder\"\n"
+               "  screw \"1/4 bsf socket cap\"        screw \"8 mm shoulder\"\n"
                "Without a form it is a socket head cap screw. A bare 1 is asked back: #1 or 1 in.");
 }
 
