@@ -35,6 +35,7 @@ struct Bench {
     Bench() {
         shop.practice = usual_practice();
         shop.oversize = usual_oversize();
+        shop.drilled_holes = usual_drilled_holes();
         shop.drills = {fraction_drill("21/64", 21), fraction_drill("11/32", 22),
                        fraction_drill("23/64", 23)};
         trade::Screw& screw = question.screw;

@@ -92,11 +92,11 @@ std::string describe(const OracleAnswer& answer) {
 
 std::string describe(const match::Question& question) {
     const trade::Screw& screw = question.screw;
-    std::string text =
-        fmt::format("{}{}{} dia {} head {} high {}{}\n  hole {} below {:.6g}", screw.name,
-                    screw.hex ? " hex" : "", screw.shoulder ? " shoulder" : "",
-                    inches(screw.screw_dia), inches(screw.head_dia), inches(screw.head_height),
-                    published(screw), hole_text(question.hole), inches(question.below.value_or(Length())));
+    std::string text = fmt::format(
+        "{}{}{} dia {} head {} high {}{}\n  hole {} below {:.6g}", screw.name,
+        screw.hex ? " hex" : "", screw.shoulder ? " shoulder" : "", inches(screw.screw_dia),
+        inches(screw.head_dia), inches(screw.head_height), published(screw),
+        hole_text(question.hole), inches(question.below.value_or(Length())));
     if (question.washer) {
         text += fmt::format(" washer {} by {}",
                             inches(length::MaybeRange(question.washer->outside_dia)),

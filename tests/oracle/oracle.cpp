@@ -22,11 +22,14 @@ std::vector<HoleChoice> holes_for(const Context& context, const Triple& triple) 
     if (context.question.hole.kind != HoleKind::chosen) {
         return {given_hole(context.question, context.shop)};
     }
+    if (const std::optional<HoleChoice> reamed = reamed_hole(context.question, context.shop)) {
+        return {*reamed};
+    }
     const bool nothing_runs = !nose_of(triple);
     std::vector<HoleChoice> fit;
     for (const trade::Drill& drill : drills_for_screw(context.question, context.shop)) {
         Triple with_drill = triple;
-        with_drill.hole = {drill, drilled(context.shop, drill)};
+        with_drill.hole = {drill, drilled(context.shop, drill), false};
         if (nothing_runs || pilot_in_the_hole(context, with_drill).verdict != Verdict::fail) {
             fit.push_back(with_drill.hole);
         }
