@@ -113,6 +113,17 @@ std::optional<HoleChoice> reamed_hole(const match::Question& question, const mat
     return HoleChoice{std::nullopt, Range{least, least + over}, true};
 }
 
+std::vector<HoleChoice> holes_to_choose(const match::Question& question, const match::Shop& shop) {
+    if (const std::optional<HoleChoice> reamed = reamed_hole(question, shop)) {
+        return {*reamed};
+    }
+    std::vector<HoleChoice> holes;
+    for (const trade::Drill& drill : drills_for_screw(question, shop)) {
+        holes.push_back({drill, drilled(shop, drill), false});
+    }
+    return holes;
+}
+
 HoleChoice given_hole(const match::Question& question, const match::Shop& shop) {
     if (question.hole.kind == match::HoleKind::drilled) {
         return {question.hole.drill, drilled(shop, question.hole.drill), false};

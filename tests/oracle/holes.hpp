@@ -32,6 +32,10 @@ struct HoleChoice {
 [[nodiscard]] std::optional<HoleChoice> reamed_hole(const match::Question& question,
                                                     const match::Shop& shop);
 
+// What the pilot may choose from: the reamed hole of a shoulder, else those drills.
+[[nodiscard]] std::vector<HoleChoice> holes_to_choose(const match::Question& question,
+                                                      const match::Shop& shop);
+
 // The hole that the question names. Not for a hole left to the pilot.
 [[nodiscard]] HoleChoice given_hole(const match::Question& question, const match::Shop& shop);
 

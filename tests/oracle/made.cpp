@@ -17,7 +17,7 @@ using length::Range;
 
 namespace {
 
-// A published tool's size lies so near that of the handbook's tool for the head.
+// A published tool is less than this from the handbook's tool for the head.
 const Length k_near_tool = length::thousandths(2);
 
 bool overlap(const Range& a, const Range& b) {
@@ -69,7 +69,7 @@ std::vector<Range> cutters_for(const Context& context) {
     }
     for (const trade::PublishedTool& tool : screw.tools) {
         const length::MaybeRange& cut = tool.cut_dia.listed;
-        if (cut && cut->lo >= target->tool - k_near_tool && cut->hi <= target->tool + k_near_tool) {
+        if (cut && cut->lo > target->tool - k_near_tool && cut->hi < target->tool + k_near_tool) {
             found.push_back(cutter_of(context, cut->lo, in_millimetres(tool)));
         }
     }
@@ -104,21 +104,23 @@ bool marked_for(const trade::Screw& screw, const trade::Body& body) {
 
 } // namespace
 
-bool made_for_screw(const Context& context, const Triple& triple) {
+Made how_made(const Context& context, const Triple& triple) {
     if (marked_for(context.question.screw, *triple.body)) {
-        return true;
+        return Made::by_marking;
     }
     const std::vector<Range> cutters = cutters_for(context);
     const length::MaybeRange cut = trade::range_of(triple.body->cut_dia);
     if (!cut || !of_one(cutters, *cut)) {
-        return false;
+        return Made::not_so;
     }
     const HoleClass hole = hole_class(context.question, context.shop, triple.hole);
-    if (hole <= HoleClass::loose) {
-        return true;
-    }
     const std::optional<Nose> nose = nose_of(triple);
-    return nose && nose->dia && of_one(pilots_for(context, cutters), *nose->dia);
+    const bool pilot_too = nose && nose->dia && of_one(pilots_for(context, cutters), *nose->dia);
+    return hole <= HoleClass::loose || pilot_too ? Made::by_sizes : Made::by_cutter_alone;
+}
+
+bool made_for_screw(const Context& context, const Triple& triple) {
+    return how_made(context, triple) <= Made::by_sizes;
 }
 
 } // namespace oracle

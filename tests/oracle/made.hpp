@@ -8,6 +8,8 @@
 
 namespace oracle {
 
+enum class Made { by_marking, by_sizes, by_cutter_alone, not_so }; // for the screw: the first two
+[[nodiscard]] Made how_made(const Context& context, const Triple& triple);
 [[nodiscard]] bool made_for_screw(const Context& context, const Triple& triple);
 
 } // namespace oracle

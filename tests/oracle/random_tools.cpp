@@ -20,13 +20,7 @@ std::vector<HoleChoice> holes_to_aim_at(const match::Question& question, const m
     if (question.hole.kind != match::HoleKind::chosen) {
         return {given_hole(question, shop)};
     }
-    if (const auto reamed = reamed_hole(question, shop)) {
-        return {*reamed};
-    }
-    std::vector<HoleChoice> holes;
-    for (const trade::Drill& drill : drills_for_screw(question, shop)) {
-        holes.push_back({drill, drilled(shop, drill), false});
-    }
+    std::vector<HoleChoice> holes = holes_to_choose(question, shop);
     if (holes.empty()) {
         holes.push_back({std::nullopt, length::exactly(sixty_fourths(18)), false});
     }

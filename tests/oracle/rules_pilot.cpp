@@ -35,9 +35,8 @@ Length most_clearance(const trade::Practice& practice, Length hole) {
 Judged no_hole_suits(const Context& context, const length::MaybeRange& pilot_dia) {
     std::optional<Fraction> nearest;
     if (pilot_dia) {
-        for (const trade::Drill& candidate : drills_for_screw(context.question, context.shop)) {
-            const Fraction misfit =
-                pilot_misfit(context.shop, length::exactly(candidate.diameter), *pilot_dia);
+        for (const HoleChoice& hole : holes_to_choose(context.question, context.shop)) {
+            const Fraction misfit = pilot_misfit(context.shop, *judged_by(hole), *pilot_dia);
             if (!nearest || less(misfit, *nearest)) {
                 nearest = misfit;
             }
@@ -199,17 +198,22 @@ Judged goes_in(const Context& context, const Triple& triple) {
 
 } // namespace
 
+// A flat is there for a set screw.
+bool unlike_pair(const Context& context, const Triple& triple) {
+    const bool found_in_it = triple.pilot->in_body == triple.body->number;
+    return takes_pilots(*triple.body) && holds_otherwise(*triple.body) &&
+           triple.pilot->has_flat == true && !tried(context, triple) && !found_in_it;
+}
+
 Judged pilot_shank_in_the_bore(const Context& context, const Triple& triple) {
     const Judged fit = goes_in(context, triple);
     if (!holds_otherwise(*triple.body)) {
         return fit;
     }
-    const std::optional<trade::Tried> how = tried(context, triple);
-    const bool found_in_it = triple.pilot->in_body == triple.body->number;
-    if (triple.pilot->has_flat == true && !how && !found_in_it) {
-        return failed({1, 1}); // made for a set screw: no pair
+    if (unlike_pair(context, triple)) {
+        return failed({1, 1});
     }
-    const bool holds = how == trade::Tried::slides_and_holds;
+    const bool holds = tried(context, triple) == trade::Tried::slides_and_holds;
     return fit.verdict == Verdict::pass && !holds ? unknown() : fit;
 }
 

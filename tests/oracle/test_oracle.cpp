@@ -15,6 +15,7 @@
 #include "match/tools.hpp"
 #include "oracle/coverage.hpp"
 #include "oracle/describe.hpp"
+#include "oracle/met.hpp"
 #include "oracle/oracle.hpp"
 #include "oracle/random_catalogue.hpp"
 
@@ -183,6 +184,9 @@ void check_answers_come_up(const oracle::Coverage& coverage, std::uint64_t cases
         CHECK_MESSAGE(coverage.sizes(size) >= often(cases), std::string(oracle::word(size)));
     }
     CHECK(coverage.not_listed() >= often(cases));
+    for (const std::string what : oracle::k_situations) {
+        CHECK_MESSAGE(coverage.met(what) >= often(cases), what);
+    }
 }
 
 void check_verdicts_come_up(const oracle::Coverage& coverage, std::uint64_t cases) {
