@@ -217,8 +217,8 @@ trade::Dimension measured(Dice& dice, Length nominal) {
     const Limits limits = dice.weighted<Limits>({{12, {0, 0, trade::How::micrometer}},
                                                  {38, {20, 20, trade::How::micrometer}},
                                                  {18, {100, 100, trade::How::caliper}},
-                                                 {20, {300, 100, trade::How::mark}},
-                                                 {8, {1500, 1500, trade::How::rule}},
+                                                 {22, {300, 100, trade::How::mark}},
+                                                 {11, {1500, 1500, trade::How::rule}},
                                                  {4, {6250, 6250, trade::How::guess}}});
     const Length least = inches_e5(1000);
     const Length value = std::max(nominal, least);
