@@ -115,7 +115,7 @@ Candidate described(const Context& context, const Triple& triple, std::vector<Ru
     found.size = size_class(context.question, context.shop, trade::range_of(triple.body->cut_dia));
     found.seat = seat_of(triple);
     found.hole = hole_class(context.question, context.shop, triple.hole);
-    found.made = made_for_screw(context, triple) ? 0 : 1;
+    found.made = made_rank(context, triple);
     const std::optional<Nose> nose = nose_of(triple);
     if (nose) {
         found.closeness = closeness(context.shop, triple.hole, nose->dia);

@@ -81,12 +81,15 @@ bool of_one(const std::vector<Range>& listed, const Range& size) {
                        [&](const Range& one) { return overlap(one, size); });
 }
 
-std::vector<Range> pilots_for(const Context& context, const std::vector<Range>& cutters) {
+// Of the tools whose cutter this may be.
+std::vector<Range> pilots_for(const Context& context, const std::vector<Range>& cutters,
+                              const Range& body_cut) {
     std::vector<Range> found;
     for (const trade::PublishedTool& tool : context.question.screw.tools) {
         const length::MaybeRange& cut = tool.cut_dia.listed;
         const length::MaybeRange& pilot = tool.pilot_dia.listed;
-        if (cut && pilot && of_one(cutters, *cut)) {
+        if (cut && pilot && of_one(cutters, *cut) &&
+            overlap(cutter_of(context, cut->lo, in_millimetres(tool)), body_cut)) {
             found.push_back(pilot_of(context, pilot->lo, in_millimetres(tool)));
         }
     }
@@ -115,12 +118,18 @@ Made how_made(const Context& context, const Triple& triple) {
     }
     const HoleClass hole = hole_class(context.question, context.shop, triple.hole);
     const std::optional<Nose> nose = nose_of(triple);
-    const bool pilot_too = nose && nose->dia && of_one(pilots_for(context, cutters), *nose->dia);
-    return hole <= HoleClass::loose || pilot_too ? Made::by_sizes : Made::by_cutter_alone;
+    if (nose && nose->dia && of_one(pilots_for(context, cutters, *cut), *nose->dia)) {
+        return Made::by_sizes;
+    }
+    return hole <= HoleClass::loose ? Made::for_the_head : Made::by_cutter_alone;
 }
 
-bool made_for_screw(const Context& context, const Triple& triple) {
-    return how_made(context, triple) <= Made::by_sizes;
+int made_rank(const Context& context, const Triple& triple) {
+    const Made made = how_made(context, triple);
+    if (made <= Made::by_sizes) {
+        return 0;
+    }
+    return made == Made::for_the_head ? 1 : 2;
 }
 
 } // namespace oracle

@@ -8,8 +8,11 @@
 
 namespace oracle {
 
-enum class Made { by_marking, by_sizes, by_cutter_alone, not_so }; // for the screw: the first two
+// A listed tool, or one whose marking names the screw, comes before one with the cutter of a
+// published size and a pilot for a published hole; neither of the last two was made for the screw.
+enum class Made { by_marking, by_sizes, for_the_head, by_cutter_alone, not_so };
 [[nodiscard]] Made how_made(const Context& context, const Triple& triple);
-[[nodiscard]] bool made_for_screw(const Context& context, const Triple& triple);
+// 0 made for it, 1 for the head, 2 not.
+[[nodiscard]] int made_rank(const Context& context, const Triple& triple);
 
 } // namespace oracle

@@ -100,6 +100,7 @@ std::vector<std::string> met_by(const Context& context, const Candidate& candida
         met.emplace_back("made for it by its marking");
         break;
     case Made::by_sizes:
+    case Made::for_the_head:
         met.emplace_back("made for it by its sizes");
         break;
     case Made::by_cutter_alone:
