@@ -67,12 +67,8 @@ std::string sizes_text(const Tables& tables, const auto& keep) {
     return sizes.empty() ? std::string("none") : joined(sizes);
 }
 
-// Doubtful heads come last.
 void sort_larger_first(std::vector<Head>& heads) {
     std::stable_sort(heads.begin(), heads.end(), [](const Head& a, const Head& b) {
-        const bool a_doubtful = doubtful(a.origin.note);
-        if (a_doubtful != doubtful(b.origin.note))
-            return !a_doubtful;
         return std::tie(a.head_dia.hi, a.head_height_max) >
                std::tie(b.head_dia.hi, b.head_height_max);
     });
@@ -188,6 +184,9 @@ std::vector<Head> choose_heads(const AskedScrew& asked, const ScrewWords& words,
         const auto* series = words.find(head.series);
         return (!series || !series->withdrawn) && !is_named(head);
     });
+    const auto sound = kept(standing, [](const Head& head) { return !doubtful(head.origin.note); });
+    if (!named.empty() || !sound.empty())
+        standing = sound;
     sort_larger_first(standing);
     if (named.empty() && standing.empty())
         throw error::NoSuchRecord(

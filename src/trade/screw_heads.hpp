@@ -40,7 +40,8 @@ namespace trade {
 
 // The heads of the form at this size and pitch, the one that answers first: the series that was
 // named, else the larger of the standing ones (by diameter, then height, then table order). The
-// other standing ones follow; withdrawn ones only come by name. A pitch drops a head only where no
+// other standing ones follow; withdrawn ones only come by name, doubtful ones so or
+// where there is no other. A pitch drops a head only where no
 // thread of that head's kind has it, whether or not the head is listed with it: a head goes by
 // size. Throws error::NoSuchRecord (no such size), error::BadData (a pitch that no row has).
 [[nodiscard]] std::vector<Head> choose_heads(const AskedScrew& asked, const ScrewWords& words,

@@ -36,6 +36,9 @@ constexpr std::string_view k_countersunk = "countersunk";
 // Name a pitch of the size.
 constexpr std::array<std::string_view, 8> k_thread_series{"unc", "unf", "unef",   "uns",
                                                           "bsw", "bsf", "coarse", "fine"};
+// Classes of thread (ASME B1.1, ISO 965-1): no screw is larger or smaller by them.
+constexpr std::array<std::string_view, 8> k_thread_classes{"-1a", "-2a", "-3a", "-1b",
+                                                           "-2b", "-3b", "-6g", "-6h"};
 constexpr std::array<std::string_view, 12> k_size_words{
     "in", "in.", "inch", "inches", "mm", "no", "no.", "number", "tpi", "ba", "m", "x"};
 
@@ -60,6 +63,19 @@ bool like_size(std::string_view token) {
     return is_digit(token[0]) || std::string_view("#\".-").find(token[0]) != std::string_view::npos;
 }
 
+// `1/4-20unc-2a` is `1/4-20` and `unc`.
+std::vector<std::string> without_class(std::string_view token) {
+    for (const auto ending : k_thread_classes)
+        if (token.ends_with(ending))
+            token.remove_suffix(ending.size());
+    for (const auto series : k_thread_series) {
+        const auto size = token.substr(0, token.size() - std::min(series.size(), token.size()));
+        if (!size.empty() && is_digit(size.back()) && token.ends_with(series))
+            return {std::string(size), std::string(series)};
+    }
+    return {std::string(token)};
+}
+
 // Lower case words without commas, multiplication signs and the words that say nothing. `2 BA` is
 // one word, so that BA is not taken for a series.
 std::vector<std::string> tokens_of(std::string_view text) {
@@ -76,9 +92,10 @@ std::vector<std::string> tokens_of(std::string_view text) {
             continue;
         if (token == "ba" && !tokens.empty() && is_whole(tokens.back())) {
             tokens.back() += token;
-        } else {
-            tokens.push_back(std::move(token));
+            continue;
         }
+        for (auto& part : without_class(token))
+            tokens.push_back(std::move(part));
     }
     return tokens;
 }

@@ -18,7 +18,8 @@ namespace trade {
     return confidence == "memory" ? "not checked" : confidence;
 }
 
-// By the note of its row: a head that nobody could corroborate answers after all others.
+// By the note of its row: a head that nobody could corroborate answers by name, or where there is
+// no other.
 [[nodiscard]] inline bool doubtful(std::string_view note) {
     return note.find("doubtful") != std::string_view::npos;
 }
