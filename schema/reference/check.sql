@@ -219,6 +219,10 @@ SELECT * FROM (
     FROM torque JOIN size ON size.name = torque.size)
 WHERE torque * iif(torque_unit = 'ft-lb', 12, 1) <= before;
 
+-- a chart's surface has nut factors
+SELECT chart, surface FROM torque
+WHERE surface <> '' AND NOT EXISTS (SELECT 1 FROM nut_factor WHERE nut_factor.surface = torque.surface);
+
 -- bands of a grade follow on each other, from the smallest screw on
 SELECT * FROM (
     SELECT name, above_nm, lag(upto_nm) OVER (PARTITION BY name ORDER BY coalesce(above_nm, 0)) AS before FROM grade)

@@ -375,12 +375,14 @@ CREATE TABLE restriction (
     UNIQUE (family, about)
 ) STRICT;
 
--- Torques of socket head cap screws, as charts print them. Guidance: the joint's designer decides.
+-- Torques of socket head cap screws, as charts print them. Guidance: the joint's designer decides. A
+-- chart holds for the surface that it was printed for; empty where it does not say.
 CREATE TABLE torque (
     chart       TEXT NOT NULL CONSTRAINT chart CHECK (chart <> ''),
     size        TEXT NOT NULL REFERENCES size (name),
     torque      INTEGER NOT NULL CONSTRAINT torque CHECK (torque BETWEEN 1 AND 2000),
     torque_unit TEXT NOT NULL CONSTRAINT torque_unit CHECK (torque_unit IN ('in-lb', 'ft-lb')),
+    surface     TEXT NOT NULL,
     about       TEXT NOT NULL CONSTRAINT about CHECK (about <> ''),
     source      TEXT NOT NULL REFERENCES source (id),
     confidence  TEXT NOT NULL REFERENCES confidence (word),

@@ -43,12 +43,13 @@ make::MakeList make_list_for(const MakeRequest& request, Context& context) {
     return make::make_list(wishes, shop, context.rack(), context.unit(), request.options);
 }
 
-TurningPlan plan_for(const make::MakeList& list, Context& context) {
+TurningPlan plan_for(const make::MakeList& list, const make::Treatment& treatment,
+                     Context& context) {
     const auto practice = context.practice();
     const auto bars = bars_of(context);
     TurningPlan plan;
     for (const auto& piece : list.pieces)
-        plan.specs.push_back(make::specify(piece, practice, bars, context.unit()));
+        plan.specs.push_back(make::specify(piece, practice, bars, context.unit(), treatment));
     plan.bars = make::plan_stock(list.pieces, plan.specs, make::k_usual_kerf, make::k_usual_grip);
     return plan;
 }

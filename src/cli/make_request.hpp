@@ -30,6 +30,7 @@ struct TurningPlan {
     std::vector<make::BarPlan> bars;
 };
 
-[[nodiscard]] TurningPlan plan_for(const make::MakeList& list, Context& context);
+[[nodiscard]] TurningPlan plan_for(const make::MakeList& list, const make::Treatment& treatment,
+                                   Context& context);
 
 } // namespace cli

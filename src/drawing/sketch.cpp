@@ -126,9 +126,13 @@ void Sketch::upright(const Upright& where, const Stack& words) {
         arrow({where.x, where.to}, 90);
     } else {
         line({where.x, where.from - k_tail}, {where.x, where.from}, Pen::thin);
-        line({where.x, where.to}, {where.x, where.to + k_tail}, Pen::thin);
         arrow({where.x, where.from}, 90);
-        arrow({where.x, where.to}, 270);
+        if (where.datum_below) { // ISO 5459: it stands for the arrow
+            line({where.x, where.from}, {where.x, where.to}, Pen::thin);
+        } else {
+            line({where.x, where.to}, {where.x, where.to + k_tail}, Pen::thin);
+            arrow({where.x, where.to}, 270);
+        }
     }
     stack(where.x + away * (k_past + k_gap), (where.from + where.to) / 2, words, k_dimension_size,
           where.side == Side::left ? Anchor::end : Anchor::start);

@@ -29,6 +29,7 @@ struct Upright {
     double to = 0;   // > from
     double edge = 0; // x that the extension lines start at
     Side side = Side::left;
+    bool datum_below = false; // leave the lower end to a datum where arrows do not fit between
 };
 
 class Sketch {
@@ -52,8 +53,10 @@ class Sketch {
     // An arrow at `tip`, a line to `elbow`, a short level line towards the text, the text.
     void leader(Point tip, Point elbow, Side side, const Stack& words);
 
-  private:
+    // `direction` in degrees, the way it points.
     void arrow(Point tip, double direction);
+
+  private:
     Drawing& drawing_;
 };
 

@@ -3,6 +3,7 @@
 
 #include "job/cone.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -36,6 +37,16 @@ Measure one(Kind kind, double value) {
     return {kind, value, value};
 }
 
+Length ring_for(double newtons, Length head, double limit) {
+    const double mm = newtons / (std::numbers::pi * as_mm(head) * limit);
+    return Length::from_nm(std::llround(mm * static_cast<double>(length::k_nm_per_mm)));
+}
+
+// What the head has over the hole, on the side.
+Length most_ring(const ConeSeat& seat) {
+    return (seat.head.hi - seat.hole.lo) / 2;
+}
+
 // T / F less the friction under the head, as a + b mu.
 struct Thread {
     double slope;    // mm, without friction
@@ -67,15 +78,17 @@ Figure cone_depth(const ConeSeat& seat) {
 }
 
 Figure cone_ring(const ConeSeat& seat, const Measure& force, const Measure& limit) {
-    const auto width = [&](double newtons, Length head) {
-        const double mm = newtons / (std::numbers::pi * as_mm(head) * limit.lo);
-        return Length::from_nm(std::llround(mm * static_cast<double>(length::k_nm_per_mm)));
-    };
+    const Length most = most_ring(seat);
     return {"ring that carries the head",
-            Range{width(force.lo, seat.head.hi), width(force.hi, seat.head.lo)},
-            "force / (pi x head x limit)",
-            {{"force", force}, {"head", seat.head}, {"limit", limit}},
+            Range{std::min(ring_for(force.lo, seat.head.hi, limit.hi), most),
+                  std::min(ring_for(force.hi, seat.head.lo, limit.lo), most)},
+            "force / (pi x head x limit), at most (head - hole) / 2",
+            {{"force", force}, {"head", seat.head}, {"hole", seat.hole}, {"limit", limit}},
             "geometry, the pressure taken as even"};
+}
+
+bool all_of_head(const ConeSeat& seat, const Measure& force, const Measure& limit) {
+    return ring_for(force.hi, seat.head.lo, limit.lo) > most_ring(seat);
 }
 
 Figure cone_force_lost(const ConeSeat& seat) {

@@ -27,9 +27,12 @@ struct ConeSeat {
 // How much deeper the drill goes to its corners' depth: its diameter / 2 / tan 59.
 [[nodiscard]] Figure cone_depth(const ConeSeat& seat);
 
-// Width of the ring that carries `force` at the material's limit: F / (pi head limit). Source:
-// geometry, the pressure on the ring taken as even.
+// Width of the ring that carries `force` at the material's limit: F / (pi head limit), never more
+// than the head has over the hole. Source: geometry, the pressure on the ring taken as even.
 [[nodiscard]] Figure cone_ring(const ConeSeat& seat, const Measure& force, const Measure& limit);
+
+// Whether even the whole head would bear more than the limit.
+[[nodiscard]] bool all_of_head(const ConeSeat& seat, const Measure& force, const Measure& limit);
 
 // Share of the force that the same torque gives less than on a flat seat, friction being alike.
 // T = F (0.16 P + 0.58 d2 mu + r mu) with r = (head + hole) / 4 on a flat seat and

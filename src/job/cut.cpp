@@ -18,15 +18,24 @@ std::string head_source(const trade::Screw& screw) {
     return screw.origin.source.empty() ? "as measured" : screw.origin.source;
 }
 
+// The published counterbore that says how much deeper than the head it is, or null.
+const trade::Counterbore* standard_addition(const trade::Screw& screw) {
+    for (const auto& row : screw.counterbores)
+        if (row.kind == "recommended" && row.depth_addition)
+            return &row;
+    return nullptr;
+}
+
 } // namespace
 
-Figure drilled_hole(const trade::Drill& drill, const trade::Oversize& at) {
-    return {
-        "hole",
-        Range{drill.diameter + at.least, drill.diameter + at.most},
-        "drill + average oversize, least to most",
-        {{"drill " + drill.name, exactly(drill.diameter)}, {"oversize", Range{at.least, at.most}}},
-        "Machinery's Handbook, oversize diameters in drilling (from memory)"};
+Figure drilled_hole(const trade::Drill& drill, const Range& hole) {
+    return {"hole",
+            hole,
+            "the drill's own size, to that + the most it cuts over",
+            {{"drill " + drill.name, exactly(drill.diameter)},
+             {"cuts over, most", exactly(hole.hi - drill.diameter)}},
+            "the larger of Machinery's Handbook, oversize diameters in drilling (from memory), and "
+            "the drilled-hole limits of AND10387"};
 }
 
 Figure counterbore_left(const Range& cutter, const trade::Practice& practice) {
@@ -37,55 +46,28 @@ Figure counterbore_left(const Range& cutter, const trade::Practice& practice) {
             k_practice};
 }
 
-Figure depth_to_cut(const match::Question& question, Length depth,
-                    const trade::Practice& practice) {
+Figure stop_travel(const match::Question& question, Length depth, const trade::Practice& practice) {
     const auto& screw = question.screw;
-    Figure figure{"depth", exactly(depth), {}, {}, head_source(screw) + "; below: shop practice"};
+    Figure figure{"stop travel", exactly(depth), {}, {}, {}, Grain::stop};
     if (screw.hex) {
-        figure.formula = "spotface";
+        figure.formula = "spotface, or until it cleans up";
         figure.inputs.push_back({"spotface", exactly(practice.spotface_depth)});
         figure.source = k_practice;
-    } else {
-        figure.formula = "greatest head height";
-        figure.inputs.push_back({"head height", *screw.head_height});
+        return figure;
     }
+    figure.formula = "greatest head height";
+    figure.inputs.push_back({"head height", *screw.head_height});
     if (question.washer) {
         figure.formula += " + washer";
         figure.inputs.push_back({"washer", *question.washer->thickness});
     }
-    figure.formula += " + below the surface";
-    figure.inputs.push_back(
-        {"below the surface", exactly(match::below_surface(question, practice))});
+    const auto* standard = question.below ? nullptr : standard_addition(screw);
+    const auto* added = standard ? "the standard's addition" : "below the surface";
+    figure.formula += std::string(" + ") + added;
+    figure.inputs.push_back({added, exactly(match::below_surface(question, practice))});
+    figure.source =
+        head_source(screw) + "; " + (standard ? standard->origin.source : "below: shop practice");
     return figure;
-}
-
-std::optional<Figure> depth_by_standard(const match::Question& question) {
-    const auto& screw = question.screw;
-    if (!screw.head_height || (question.washer && !question.washer->thickness))
-        return std::nullopt;
-    for (const auto& row : screw.counterbores) {
-        if (!row.depth_addition)
-            continue;
-        const Length washer = question.washer ? question.washer->thickness->hi : Length();
-        Figure figure{"depth by " + row.rule,
-                      exactly(screw.head_height->hi + washer + *row.depth_addition),
-                      "greatest head height + washer + addition",
-                      {{"head height", *screw.head_height}},
-                      row.origin.source};
-        if (question.washer)
-            figure.inputs.push_back({"washer", *question.washer->thickness});
-        figure.inputs.push_back({"addition", exactly(*row.depth_addition)});
-        return figure;
-    }
-    return std::nullopt;
-}
-
-Figure stop_travel(Length depth) {
-    return {"stop travel",
-            exactly(depth),
-            "depth, from all lips touching the top face, the lowest edge of a rough one",
-            {{"depth", exactly(depth)}},
-            k_geometry};
 }
 
 Figure gauge_reading(Length depth, const trade::Practice& practice) {

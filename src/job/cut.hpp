@@ -9,24 +9,17 @@
 
 namespace job {
 
-// The hole that a drill leaves: its diameter plus the average oversize, least to most. Source:
-// Machinery's Handbook, oversize diameters in drilling, from memory.
-[[nodiscard]] Figure drilled_hole(const trade::Drill& drill, const trade::Oversize& at);
+// The hole that a drill leaves, as the match has it: from its own size to the most it cuts over.
+[[nodiscard]] Figure drilled_hole(const trade::Drill& drill, const length::Range& hole);
 
 // The counterbore that a cutter leaves: its own diameter to that and what the spindle may add.
 [[nodiscard]] Figure counterbore_left(const length::Range& cutter, const trade::Practice& practice);
 
-// Head height (most of its limits; of a hex head the spotface), washer and below the surface.
-// `depth` is what the match worked out for this question.
-[[nodiscard]] Figure depth_to_cut(const match::Question& question, length::Length depth,
-                                  const trade::Practice& practice);
-
-// The depth of DIN 974-1: head height, washer and the standard's addition. Absent where the
-// published rows of the screw have none.
-[[nodiscard]] std::optional<Figure> depth_by_standard(const match::Question& question);
-
-// How far the quill goes from the lips touching the top face.
-[[nodiscard]] Figure stop_travel(length::Length depth);
+// How far the quill goes from all lips touching the top face: head height (most of its limits; of a
+// hex head the spotface), washer, and below the surface or what the standard adds. `depth` is what
+// the match worked out for this question.
+[[nodiscard]] Figure stop_travel(const match::Question& question, length::Length depth,
+                                 const trade::Practice& practice);
 
 // What a depth gauge may read on the floor: the depth to that and what the stop may repeat over it.
 [[nodiscard]] Figure gauge_reading(length::Length depth, const trade::Practice& practice);

@@ -39,12 +39,21 @@ struct Input {
     Value value;
 };
 
+// How finely the sheet writes a figure for the machine; JSON and gauging keep it as it is.
+enum class Grain {
+    usual, // .001 in, 0.1 mm; turns to two figures
+    close, // .001 in, 0.01 mm: clearances, feeds
+    stop,  // .001 in with the nearest 1/64, 0.1 mm
+    set,   // as it stands: a speed that a machine has, limits that a piece is made to
+};
+
 struct Figure {
     std::string name; // `stop travel`
     Value value;
     std::string formula; // in the names of the inputs: `head height + below the surface`
     std::vector<Input> inputs;
     std::string source; // or `common practice`
+    Grain grain = Grain::usual;
 };
 
 } // namespace job

@@ -46,14 +46,17 @@ Figure left_under_head(const Range& thick, Length depth) {
             k_geometry};
 }
 
-Figure least_ledge(const Range& screw_dia, const trade::Practice& practice) {
-    return {
-        "should be left, at least",
-        exactly(share_of(screw_dia.hi, practice.ledge_least)),
-        "share of the screw's diameter; one diameter is usual in steel and iron, one and a half "
-        "in aluminium",
-        {{"share", number(practice.ledge_least)}, {"screw", screw_dia}},
-        k_practice};
+Figure usual_ledge(const length::Range& screw_dia, const trade::Practice& practice) {
+    return {"usually left, at least",
+            exactly(share_of(screw_dia.hi, practice.ledge_usual)),
+            "share of the screw's diameter; one diameter in steel and iron, one and a half in "
+            "aluminium",
+            {{"share", number(practice.ledge_usual)}, {"screw", screw_dia}},
+            k_practice};
+}
+
+Length least_ledge(const Range& screw_dia, const trade::Practice& practice) {
+    return share_of(screw_dia.hi, practice.ledge_least);
 }
 
 Figure hole_below_seat(const Range& blind, Length depth) {

@@ -19,8 +19,12 @@ namespace job {
 // The part's thickness less the depth.
 [[nodiscard]] Figure left_under_head(const length::Range& thick, length::Length depth);
 
-// The least that should be left under the head: a share of the screw's diameter.
-[[nodiscard]] Figure least_ledge(const length::Range& screw_dia, const trade::Practice& practice);
+// What is usually left under the head: a share of the screw's diameter.
+[[nodiscard]] Figure usual_ledge(const length::Range& screw_dia, const trade::Practice& practice);
+
+// The least that should be, likewise.
+[[nodiscard]] length::Length least_ledge(const length::Range& screw_dia,
+                                         const trade::Practice& practice);
 
 // Of a blind hole, from its mouth: its depth less that of the counterbore.
 [[nodiscard]] Figure hole_below_seat(const length::Range& blind, length::Length depth);

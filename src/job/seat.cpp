@@ -55,18 +55,6 @@ std::optional<double> number_in(const std::string& text) {
 
 } // namespace
 
-length::MaybeRange bearing_face(const trade::Screw& screw) {
-    auto face = screw.head_dia;
-    if (face && screw.hex) {
-        const auto flats = [](length::Length corners) {
-            return length::Length::from_nm(
-                std::llround(static_cast<double>(corners.nm()) * std::numbers::sqrt3 / 2));
-        };
-        face = Range{flats(face->lo), flats(face->hi)};
-    }
-    return face;
-}
-
 Figure bearing_area(const Range& face, const Range& hole) {
     const auto area = [](length::Length outside, length::Length inside) {
         return disc(length::as_mm(outside)) - disc(length::as_mm(inside));
@@ -75,7 +63,8 @@ Figure bearing_area(const Range& face, const Range& hole) {
             Measure{Kind::area, area(face.lo, hole.hi), area(face.hi, hole.lo)},
             "pi/4 (face^2 - hole^2), the hole with its broken edge",
             {{"bearing face", face}, {"hole", hole}},
-            "geometry, as in VDI 2230; the face as wide as head or washer, of a hex as its flats"};
+            "geometry, as in VDI 2230; the face from the least of the head's standard to the whole "
+            "head, or the washer"};
 }
 
 bool coarse(const trade::Screw& screw) {
@@ -109,39 +98,47 @@ Figure stress_area(double diameter, double pitch, bool metric) {
 
 Figure usual_force(const trade::Grade& grade, const Figure& area) {
     const double force = k_share_of_proof * grade.proof_mpa * std::get<Measure>(area.value).lo;
-    return {"force to tighten to",
+    return {"75 % of proof",
             one(Kind::force, force),
-            "0.75 x proof stress x stress area",
+            "0.75 x proof stress x stress area, the force to tighten to",
             {{"proof stress, " + grade.name, one(Kind::pressure, grade.proof_mpa)},
              {area.name, area.value}},
             grade.origin.source + "; three quarters: machine design textbooks"};
 }
 
-Figure chart_torque(const std::vector<trade::Torque>& torques) {
-    const auto less = [](const trade::Torque& a, const trade::Torque& b) {
-        return a.newton_metres < b.newton_metres;
-    };
-    const auto [least, most] = std::minmax_element(torques.begin(), torques.end(), less);
-    Figure figure{"usual seating torque",
-                  Measure{Kind::torque, least->newton_metres, most->newton_metres},
-                  "as the charts print it",
-                  {},
-                  {}};
+Figure proof_load(const trade::Grade& grade, const Figure& area) {
+    return {"proof load",
+            one(Kind::force, grade.proof_mpa * std::get<Measure>(area.value).lo),
+            "proof stress x stress area",
+            {{"proof stress, " + grade.name, one(Kind::pressure, grade.proof_mpa)},
+             {area.name, area.value}},
+            grade.origin.source};
+}
+
+std::optional<Figure> chart_torque(const std::vector<trade::Torque>& torques,
+                                   const std::string& surface) {
+    Figure figure{"charts print, " + surface, Measure{Kind::torque}, "as printed", {}, {}};
+    auto& range = std::get<Measure>(figure.value);
     for (const auto& torque : torques) {
+        if (torque.surface != surface)
+            continue;
+        const bool first = figure.inputs.empty();
+        range.lo = first ? torque.newton_metres : std::min(range.lo, torque.newton_metres);
+        range.hi = std::max(range.hi, torque.newton_metres);
         figure.inputs.push_back(
             {torque.chart + ", " + torque.about, one(Kind::torque, torque.newton_metres)});
-        figure.source += (figure.source.empty() ? "" : "; ") + torque.origin.source;
+        figure.source += (first ? "" : "; ") + torque.origin.source;
     }
-    return figure;
+    return figure.inputs.empty() ? std::nullopt : std::optional(std::move(figure));
 }
 
 Figure torque_for(const Measure& force, double diameter, const trade::NutFactor& factor) {
-    const auto k = factor_seen(factor);
+    const double least = factor_seen(factor).lo;
     const double metres = diameter / k_mm_in_metre;
     return {"seating torque",
-            Measure{Kind::torque, k.lo * metres * force.lo, k.hi * metres * force.hi},
-            "T = K d F",
-            {{"K, " + factor.surface, k},
+            Measure{Kind::torque, least * metres * force.lo, least * metres * force.hi},
+            "T = K d F, with the lowest K",
+            {{"K, " + factor.surface, one(Kind::number, least)},
              {"d, screw diameter", diameter_value(diameter)},
              {"F, force", force}},
             factor.origin.source};

@@ -13,13 +13,8 @@
 
 namespace job {
 
-// What bears under the head: as wide as the head, of a hex head as wide as its flats, which are
-// cos 30 of its corners (geometry). Absent where the head is not known.
-[[nodiscard]] length::MaybeRange bearing_face(const trade::Screw& screw);
-
 // Flat seat: pi/4 (face^2 - hole^2). A broken edge counts as hole. The face is over the hole in all
-// its range. Source: geometry, as in
-// VDI 2230.
+// its range. Source: geometry, as in VDI 2230.
 [[nodiscard]] Figure bearing_area(const length::Range& face, const length::Range& hole);
 
 // Whether the pitch is the coarse one of its size, or none was said. Charts of torque are for it.
@@ -37,14 +32,20 @@ namespace job {
 // design textbooks, for joints that are taken apart again.
 [[nodiscard]] Figure usual_force(const trade::Grade& grade, const Figure& area);
 
-// The torques that charts print for this screw, as a range. `torques` is not empty.
-[[nodiscard]] Figure chart_torque(const std::vector<trade::Torque>& torques);
+// What the screw must bear by its grade: proof stress on the stress area.
+[[nodiscard]] Figure proof_load(const trade::Grade& grade, const Figure& area);
 
-// T = K d F, with K over all that was seen of the surface.
+// The torques that charts print for this screw with this surface, as a range; absent where none
+// was printed for it.
+[[nodiscard]] std::optional<Figure> chart_torque(const std::vector<trade::Torque>& torques,
+                                                 const std::string& surface);
+
+// T = K d F with the lowest K that was seen of the surface, so that the force is not over `force`
+// even there.
 [[nodiscard]] Figure torque_for(const Measure& force, double diameter,
                                 const trade::NutFactor& factor);
 
-// F = T / (K d).
+// F = T / (K d), with K over all that was seen of the surface.
 [[nodiscard]] Figure force_from(const Measure& torque, double diameter,
                                 const trade::NutFactor& factor);
 

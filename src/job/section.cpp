@@ -10,6 +10,7 @@
 #include "drawing/lettering.hpp"
 #include "drawing/scale.hpp"
 #include "drawing/sketch.hpp"
+#include "job/shop_text.hpp"
 #include "length/print.hpp"
 
 namespace job {
@@ -36,6 +37,7 @@ struct View {
     double counterbore = 0;
     double depth = 0;
     double hole = 0;
+    double edge = 0;     // of the hole at the floor; hole: it is not broken
     double bottom = 0;   // of the part
     double hole_end = 0; // where a blind hole's full diameter ends; bottom: it goes through
     bool broken_off = false;
@@ -62,15 +64,21 @@ void add_bottom(View& view, const match::Question& question) {
     }
 }
 
-std::optional<View> view_of(const match::Question& question, const match::Answer& answer) {
+std::optional<View> view_of(const Sheet& sheet) {
+    const auto& question = sheet.question;
     const auto& screw = question.screw;
-    if (!answer.counterbore || !answer.hole || !answer.depth || !screw.head_dia ||
-        !screw.head_height || !screw.screw_dia)
+    if (!sheet.usable() || !screw.head_dia || !screw.head_height || !screw.screw_dia)
+        return std::nullopt;
+    const auto& answer = *sheet.answer;
+    if (!answer.counterbore || !answer.hole || !answer.depth)
         return std::nullopt;
     View view;
     view.counterbore = middle_mm(*answer.counterbore);
     view.depth = length::as_mm(*answer.depth);
     view.hole = middle_mm(*answer.hole);
+    view.edge = view.hole;
+    if (screw.fillet_dia)
+        view.edge = std::max(view.hole, length::as_mm(*screw.fillet_dia));
     view.head = middle_mm(*screw.head_dia);
     view.screw = middle_mm(*screw.screw_dia);
     view.washer_top = view.depth;
@@ -101,20 +109,23 @@ struct Paper {
 // One half of the part in section; `side` is -1 or 1.
 void draw_half(Sketch& sketch, const View& view, const Paper& paper, double side) {
     const double wide = view.half_width();
+    const double broken = (view.edge - view.hole) / 2; // at 45 degrees
     const auto at = [&](double x, double y) { return paper.at(side * x, y); };
     const auto hatched = [&](double inner, double upper, double lower) {
         sketch.hatch(paper.box(std::min(side * inner, side * wide), upper,
                                std::max(side * inner, side * wide), lower));
     };
     sketch.polyline({at(wide, 0), at(view.counterbore / 2, 0), at(view.counterbore / 2, view.depth),
-                     at(view.hole / 2, view.depth), at(view.hole / 2, view.hole_end)},
+                     at(view.edge / 2, view.depth), at(view.hole / 2, view.depth + broken),
+                     at(view.hole / 2, view.hole_end)},
                     Pen::outline);
     const auto bottom = view.broken_off ? Pen::phantom : Pen::outline;
     const double inner = view.hole_end < view.bottom ? 0 : view.hole / 2;
     sketch.line(at(inner, view.bottom), at(wide, view.bottom), bottom);
     sketch.line(at(wide, 0), at(wide, view.bottom), Pen::phantom);
     hatched(view.counterbore / 2, 0, view.depth);
-    hatched(view.hole / 2, view.depth, view.hole_end);
+    hatched(view.edge / 2, view.depth, view.depth + broken);
+    hatched(view.hole / 2, view.depth + broken, view.hole_end);
     if (view.hole_end < view.bottom) {
         const double point = view.hole / 2 / std::tan(k_half_point);
         sketch.line(at(view.hole / 2, view.hole_end), at(0, view.hole_end + point), Pen::outline);
@@ -135,34 +146,61 @@ void draw_screw(Sketch& sketch, const View& view, const Paper& paper, bool blind
     sketch.line(paper.at(-view.screw / 2, end), paper.at(view.screw / 2, end), Pen::thin);
 }
 
-void draw_dimensions(Sketch& sketch, const View& view, const Paper& paper,
-                     const match::Question& question, const match::Answer& answer,
+// A figure as the sheet's table has it.
+Stack lettered(const length::Range& range, const Lettering& lettering, Grain grain,
+               std::string_view sign) {
+    const auto text = [&](length::Unit unit) {
+        auto words = std::string(sign) + shop_text(range, unit, grain);
+        if (const auto to = words.find(" to "); to != std::string::npos)
+            words.replace(to, 4, "-");
+        return words;
+    };
+    Stack stack{text(lettering.unit)};
+    if (lettering.both_units)
+        stack.push_back("[" +
+                        text(lettering.unit == length::Unit::inch ? length::Unit::millimetre
+                                                                  : length::Unit::inch) +
+                        "]");
+    return stack;
+}
+
+Stack lettered(const Sheet& sheet, std::string_view name, const Lettering& lettering,
+               std::string_view sign) {
+    const auto* figure = sheet.figure(name);
+    if (!figure)
+        return {};
+    return lettered(std::get<length::Range>(figure->value), lettering, figure->grain, sign);
+}
+
+void draw_dimensions(Sketch& sketch, const View& view, const Paper& paper, const Sheet& sheet,
                      const Lettering& lettering) {
+    const auto& question = sheet.question;
+    constexpr std::string_view k_dia = "Ø";
     const double wide = view.half_width();
     const auto cut = paper.box(-view.counterbore / 2, 0, view.counterbore / 2, view.depth);
     const auto hole = paper.box(-view.hole / 2, view.depth, view.hole / 2, view.bottom);
     const double over = std::min(cut.top, paper.at(0, view.head_top).y) - k_level;
     sketch.across({cut.left, cut.right, over, cut.top, cut.top, Side::left},
-                  limits_stack(*answer.counterbore, lettering));
+                  lettered(sheet, "counterbore", lettering, k_dia));
     const double under = hole.bottom + k_level;
-    sketch.across({hole.left, hole.right, under, hole.bottom, hole.bottom, Side::left},
-                  limits_stack(*answer.hole, lettering));
+    sketch.across(
+        {hole.left, hole.right, under, hole.bottom, hole.bottom, Side::left},
+        lettered(sheet, sheet.answer->reamed ? "hole, reamed" : "hole", lettering, k_dia));
     const auto right = paper.at(wide, 0);
     sketch.upright({right.x + k_dimension, cut.top, cut.bottom, right.x, Side::right},
-                   limits_stack(length::exactly(*answer.depth), lettering));
+                   lettered(sheet, "stop travel", lettering, {}));
     const auto left = paper.at(-wide, 0);
     const auto& deep = question.thick ? question.thick : question.blind;
     if (deep)
         sketch.upright(
             {left.x - k_dimension, cut.top, paper.at(0, view.hole_end).y, left.x, Side::left},
-            limits_stack(*deep, lettering));
+            lettered(*deep, lettering, Grain::usual, {}));
 }
 
 } // namespace
 
-std::optional<Drawing> draw_section(const match::Question& question, const match::Answer& answer,
-                                    const Lettering& lettering) {
-    const auto view = view_of(question, answer);
+std::optional<Drawing> draw_section(const Sheet& sheet, const Lettering& lettering) {
+    const auto view = view_of(sheet);
     if (!view)
         return std::nullopt;
     const double proud = std::max(0.0, -view->head_top);
@@ -175,11 +213,11 @@ std::optional<Drawing> draw_section(const match::Question& question, const match
     Sketch sketch(drawing);
     for (const double side : {-1.0, 1.0})
         draw_half(sketch, *view, paper, side);
-    draw_screw(sketch, *view, paper, question.blind.has_value());
+    draw_screw(sketch, *view, paper, sheet.question.blind.has_value());
     const double bottom = paper.at(0, view->bottom).y;
     sketch.line({paper.axis, paper.at(0, view->head_top).y - k_past},
                 {paper.axis, bottom + 2 * k_past}, Pen::centre);
-    draw_dimensions(sketch, *view, paper, question, answer, lettering);
+    draw_dimensions(sketch, *view, paper, sheet, lettering);
     sketch.text({paper.axis, bottom + k_below + k_note_size}, drawing.title, k_note_size,
                 Anchor::middle);
     drawing.height = bottom + k_below + 2 * k_note_size;

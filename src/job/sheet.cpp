@@ -16,8 +16,8 @@ using match::AnswerKind;
 namespace {
 
 using MakeSection = Section (*)(const Subject&);
-constexpr MakeSection k_sections[]{tools_section, hole_section, depth_section, running_section,
-                                   left_section,  seat_section, cone_section};
+constexpr MakeSection k_sections[]{tools_section, hole_section,    depth_section, running_section,
+                                   left_section,  callout_section, seat_section};
 
 const trade::Pilot* pilot_numbered(const match::Tools& tools,
                                    const std::optional<std::int64_t>& number) {
@@ -31,11 +31,32 @@ bool usable_kind(AnswerKind kind) {
     return kind == AnswerKind::ready || kind == AnswerKind::after_work;
 }
 
+bool no_tool_will_do(const std::optional<match::Answer>& answer) {
+    return !answer || answer->kind == AnswerKind::make_pilot;
+}
+
+void add_section(Sheet& sheet, Section section) {
+    if (!section.figures.empty() || !section.notes.empty())
+        sheet.sections.push_back(std::move(section));
+}
+
 std::optional<length::Length> broken_edge(const Subject& subject) {
     const auto& hole = subject.answer.hole;
     if (!hole || !edge_break(subject.question.screw, *hole))
         return std::nullopt;
     return subject.question.screw.fillet_dia;
+}
+
+void fill(Sheet& sheet, const Subject& subject) {
+    if (!sheet.usable()) {
+        add_section(sheet, tools_section(subject));
+        add_section(sheet, settle_section(subject.answer));
+        return;
+    }
+    for (const auto make : k_sections)
+        add_section(sheet, make(subject));
+    sheet.steps = steps_for({subject.question, subject.answer, subject.body, subject.key(),
+                             broken_edge(subject), subject.particulars.material, subject.unit});
 }
 
 } // namespace
@@ -44,10 +65,18 @@ bool Sheet::usable() const {
     return answer && usable_kind(answer->kind);
 }
 
+const Figure* Sheet::figure(std::string_view name) const {
+    for (const auto& section : sections)
+        for (const auto& found : section.figures)
+            if (found.name == name)
+                return &found;
+    return nullptr;
+}
+
 Books read_books(const trade::Tables& tables, const trade::Screw& screw) {
     const auto size = screw.size ? screw.size->text : std::string();
-    return {tables.oversize(),    tables.feeds(),  tables.torques(size),
-            tables.nut_factors(), tables.grades(), tables.set_screws()};
+    return {tables.feeds(), tables.torques(size), tables.nut_factors(), tables.grades(),
+            tables.set_screws()};
 }
 
 std::optional<match::Answer> answer_for(const match::Report& report,
@@ -57,8 +86,7 @@ std::optional<match::Answer> answer_for(const match::Report& report,
         return (!body || answer.body == *body) && (!pilot || answer.pilot == pilot);
     };
     const auto found = std::find_if(report.answers.begin(), report.answers.end(), wanted);
-    if (found == report.answers.end() ||
-        (!usable_kind(found->kind) && found->kind != AnswerKind::measure_first))
+    if (found == report.answers.end() || found->kind == AnswerKind::closest)
         return std::nullopt;
     return *found;
 }
@@ -77,15 +105,11 @@ Sheet make_sheet(const match::Question& question, const Particulars& particulars
                               shop,
                               books,
                               unit};
-        for (const auto make : k_sections) {
-            auto section = make(subject);
-            if (!section.figures.empty() || !section.notes.empty())
-                sheet.sections.push_back(std::move(section));
-        }
-        sheet.steps =
-            steps_for(question, *answer, subject.body, subject.key(), broken_edge(subject), unit);
-    } else {
+        fill(sheet, subject);
+    }
+    if (no_tool_will_do(answer)) {
         sheet.ways = other_ways(question, report, particulars.on, unit);
+        add_section(sheet, cone_section(question, particulars, report.wanted, books));
     }
     return sheet;
 }

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "job/figure.hpp"
@@ -31,7 +32,6 @@ struct Particulars {
 
 // The tables that figures are taken from.
 struct Books {
-    std::vector<trade::Oversize> oversize;
     std::vector<trade::Feed> feeds;
     std::vector<trade::Torque> torques; // of the screw's size
     std::vector<trade::NutFactor> nut_factors;
@@ -46,19 +46,22 @@ struct Section {
     std::vector<std::string> notes; // what the figures mean, or why one is missing
 };
 
+// One that is not usable says what to settle or make and has no steps to cut by.
 struct Sheet {
     match::Question question;
     Particulars particulars;
     std::optional<match::Answer> answer; // absent: nothing but other ways
     std::vector<Section> sections;
     std::vector<std::string> steps;
-    std::vector<Way> ways; // where there is no answer
+    std::vector<Way> ways; // where no tool on hand will do
 
     [[nodiscard]] bool usable() const;
+    // The figure of that name, or null.
+    [[nodiscard]] const Figure* figure(std::string_view name) const;
 };
 
 // The answer to make a sheet of: the best one, or that of the body and pilot named (in `report`,
-// which then is by pairs). Absent when it is make pilot or closest, or not there.
+// which then is by pairs). Absent when it is closest, or not there.
 [[nodiscard]] std::optional<match::Answer> answer_for(const match::Report& report,
                                                       std::optional<std::int64_t> body,
                                                       std::optional<std::int64_t> pilot);

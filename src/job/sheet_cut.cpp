@@ -4,6 +4,8 @@
 // Tools, hole, depth, running and what is left.
 #include <algorithm>
 
+#include "job/bearing.hpp"
+#include "job/callout.hpp"
 #include "job/cut.hpp"
 #include "job/feed.hpp"
 #include "job/left.hpp"
@@ -22,6 +24,7 @@ using match::Seat;
 namespace {
 
 constexpr auto k_record = "the catalogue";
+constexpr auto k_practice = "common practice";
 
 Figure words(std::string name, std::string text) {
     return {std::move(name), std::move(text), "as recorded", {}, k_record};
@@ -46,27 +49,109 @@ std::string pilot_words(const Subject& subject) {
     case Seat::none:
         break;
     }
-    return "none recorded";
+    return answer.kind == match::AnswerKind::make_pilot ? "to be made" : "none recorded";
 }
 
-trade::Oversize oversize_of(const Subject& subject) {
-    return trade::oversize_at(subject.books.oversize, subject.answer.drill->diameter);
+Figure known_hole(const match::Answer& answer) {
+    if (answer.drill)
+        return drilled_hole(*answer.drill, *answer.hole);
+    if (answer.reamed)
+        return {
+            "hole, reamed", *answer.hole, "for a shoulder", {}, "shop practice, or H8 of ISO 286"};
+    return {"hole", *answer.hole, "as measured or given", {}, "given"};
 }
 
-Figure measured_hole(const length::Range& hole) {
-    return {"hole", hole, "as measured or given", {}, "given"};
+// What a figure of the sheet says already.
+bool said_by_figure(const std::string& note) {
+    return note.starts_with("break the edge of the hole") ||
+           (note.starts_with("only ") && note.find("left under the head") != std::string::npos);
+}
+
+// The hole that the head takes a socket wrench into, where a table has it, else as sockets are.
+Figure socket_room(const trade::Screw& screw) {
+    for (const auto& row : screw.counterbores)
+        if (row.kind == "socket wrench")
+            return {"for a socket wrench, at least",
+                    length::exactly(row.diameter),
+                    row.rule,
+                    {},
+                    row.origin.source};
+    const auto flats = bearing_face(screw)->hi;
+    return {"for a socket wrench, at least",
+            length::exactly(flats * 3 / 2),
+            "1-1/2 flats: about as wide as a socket is outside",
+            {{"flats", length::exactly(flats)}},
+            k_practice};
+}
+
+void add_socket_room(const Subject& subject, Section& section) {
+    const auto& screw = subject.question.screw;
+    if (!screw.hex || !screw.head_dia || !subject.answer.counterbore)
+        return;
+    section.figures.push_back(socket_room(screw));
+    const auto room = std::get<length::Range>(section.figures.back().value);
+    if (subject.answer.counterbore->lo < room.lo)
+        section.notes.push_back("a socket wrench does not go into this counterbore: a larger "
+                                "cutter, or a spanner over a head that stands proud");
+}
+
+// What the machine is set by: the low end of the cutter's speeds, or the pilot's where that is
+// less.
+Figure slowest_end(const Figure& turning, const std::optional<Figure>& pilot) {
+    const bool held =
+        pilot && std::get<Measure>(pilot->value).hi < std::get<Measure>(turning.value).lo;
+    Figure end = held ? *pilot : turning;
+    auto& range = std::get<Measure>(end.value);
+    range.hi = range.lo;
+    return end;
+}
+
+std::vector<std::string> running_notes(const trade::Material& material, Steel steel) {
+    std::vector<std::string> notes;
+    if (auto words = steel_words(steel); !words.empty())
+        notes.push_back(std::move(words));
+    notes.push_back(hand_feed_words(material));
+    notes.push_back("coolant: " + material.coolant + "; oil the pilot");
+    return notes;
+}
+
+// Adds the pilot's limit where it bites and the speed of the machine; gives what the time is
+// reckoned with.
+Figure add_set_speed(const Subject& subject, const Figure& turning, Section& section) {
+    std::optional<Figure> pilot;
+    if (subject.answer.pilot_dia)
+        pilot = pilot_turns(*subject.answer.pilot_dia);
+    if (pilot && std::get<Measure>(pilot->value).hi < std::get<Measure>(turning.value).hi)
+        section.figures.push_back(*pilot);
+    const auto end = slowest_end(turning, pilot);
+    const auto& machine = subject.question.machine;
+    const auto step =
+        machine ? machine_speed(*machine, std::get<Measure>(end.value).lo) : std::nullopt;
+    if (!step)
+        return end;
+    if (step->too_fast)
+        section.notes.push_back("the slowest of " + machine->name +
+                                " is too fast: a slower machine, or expect chatter");
+    section.figures.push_back(machine_turns(*machine, end, *step));
+    return section.figures.back();
+}
+
+// Speed, feed and time of the counterbore.
+void add_cutting(const Subject& subject, const trade::Material& material,
+                 const std::vector<Figure>& speeds, Section& section) {
+    const auto& cutter = *subject.answer.counterbore;
+    for (const auto& speed : speeds)
+        section.figures.push_back(turns(speed, cutter));
+    const auto rate = add_set_speed(subject, turns(speeds.front(), cutter), section);
+    const auto feed =
+        feed_a_turn(feed_for(material.feed_class, middle(cutter), subject.books.feeds), material);
+    section.figures.push_back(feed);
+    if (subject.answer.depth)
+        section.figures.push_back(
+            time_for(subject.particulars.count, *subject.answer.depth, feed, rate));
 }
 
 } // namespace
-
-length::MaybeRange Subject::hole_at_seat() const {
-    auto hole = answer.hole;
-    if (hole && question.screw.fillet_dia) {
-        hole->lo = std::max(hole->lo, *question.screw.fillet_dia);
-        hole->hi = std::max(hole->hi, *question.screw.fillet_dia);
-    }
-    return hole;
-}
 
 std::string Subject::key() const {
     const auto row = trade::find_set_screw(body.set_screw, books.set_screws);
@@ -89,8 +174,11 @@ Section tools_section(const Subject& subject) {
     }
     for (const auto& work : answer.work)
         figures.push_back(words("first", work));
+    for (const auto& assumed : answer.assumed)
+        figures.push_back({"assumed", assumed, "as nobody recorded it", {}, k_practice});
     for (const auto& note : answer.notes)
-        section.notes.push_back(note);
+        if (!said_by_figure(note))
+            section.notes.push_back(note);
     return section;
 }
 
@@ -98,21 +186,21 @@ Section hole_section(const Subject& subject) {
     const auto& answer = subject.answer;
     Section section{"Hole and counterbore", {}, {}};
     auto& figures = section.figures;
-    if (answer.drill)
-        figures.push_back(drilled_hole(*answer.drill, oversize_of(subject)));
-    else if (answer.hole)
-        figures.push_back(measured_hole(*answer.hole));
-    if (answer.pilot_dia && answer.running_clearance)
-        figures.push_back({"running clearance",
+    if (answer.hole)
+        figures.push_back(known_hole(answer));
+    if (answer.hole && answer.pilot_dia && answer.running_clearance)
+        figures.push_back({"running clearance to expect",
                            *answer.running_clearance,
                            "hole - pilot",
                            {{"hole", *answer.hole}, {"pilot", *answer.pilot_dia}},
-                           "geometry"});
+                           "geometry",
+                           Grain::close});
     if (answer.counterbore)
         figures.push_back(counterbore_left(*answer.counterbore, subject.shop.practice));
     if (answer.hole)
         if (auto edge = edge_break(subject.question.screw, *answer.hole))
             figures.push_back(*edge);
+    add_socket_room(subject, section);
     return section;
 }
 
@@ -125,13 +213,10 @@ Section depth_section(const Subject& subject) {
     const Length depth = *subject.answer.depth;
     const auto& practice = subject.shop.practice;
     auto& figures = section.figures;
-    figures.push_back(depth_to_cut(subject.question, depth, practice));
-    figures.push_back(stop_travel(depth));
+    figures.push_back(stop_travel(subject.question, depth, practice));
     figures.push_back(gauge_reading(depth, practice));
     if (auto head = head_upside_down(subject.question, depth, practice))
         figures.push_back(*head);
-    if (auto standard = depth_by_standard(subject.question))
-        figures.push_back(*standard);
     const auto length =
         trade::range_of(subject.pilot ? subject.pilot->pilot_length : subject.body.pilot_length);
     if (auto travel = quill_travel(depth, length)) {
@@ -148,39 +233,19 @@ Section depth_section(const Subject& subject) {
 
 Section running_section(const Subject& subject) {
     const auto& material = subject.particulars.material;
-    const auto& cutter = subject.answer.counterbore;
     Section section{"Running", {}, {}};
     if (!material) {
         section.notes.push_back("speed and feed: name the material");
         return section;
     }
-    auto& figures = section.figures;
-    const auto speed = surface_speed(*material);
-    figures.push_back(speed);
-    section.notes.push_back(hand_feed_words(*material));
-    section.notes.push_back("coolant: " + material->coolant + "; oil the pilot");
+    const auto steel = steel_of(subject.body.material);
+    const auto speeds = surface_speeds(*material, steel);
+    section.figures = speeds;
+    section.notes = running_notes(*material, steel);
+    if (subject.answer.counterbore)
+        add_cutting(subject, *material, speeds, section);
     if (subject.answer.drill)
-        figures.push_back(drill_turns(*material, *subject.answer.drill));
-    if (!cutter)
-        return section;
-    auto turning = turns(speed, *cutter);
-    figures.push_back(turning);
-    if (const auto& machine = subject.question.machine)
-        if (const auto step = machine_speed(*machine, std::get<Measure>(turning.value).hi)) {
-            auto set = machine_turns(*machine, turning, *step);
-            if (step->too_fast)
-                section.notes.push_back("the slowest of " + machine->name +
-                                        " is too fast: a slower machine, or expect chatter");
-            const auto& turned = std::get<Measure>(set.value);
-            turning.value = turned; // what the time is reckoned with
-            figures.push_back(std::move(set));
-        }
-    const auto feed = feed_a_turn(
-        feed_for(material->feed_class, middle(*cutter), subject.books.feeds), *material);
-    figures.push_back(feed);
-    if (subject.answer.depth)
-        figures.push_back(
-            time_for(subject.particulars.count, *subject.answer.depth, feed, turning));
+        section.figures.push_back(drill_turns(*material, *subject.answer.drill));
     return section;
 }
 
@@ -193,10 +258,15 @@ Section left_section(const Subject& subject) {
         const auto left = left_under_head(*question.thick, *subject.answer.depth);
         figures.push_back(left);
         if (question.screw.screw_dia) {
-            const auto least = least_ledge(*question.screw.screw_dia, practice);
-            if (std::get<length::Range>(left.value).lo < std::get<length::Range>(least.value).lo)
-                section.notes.push_back("thin under the head: ask whoever answers for the joint");
-            figures.push_back(least);
+            const auto usual = usual_ledge(*question.screw.screw_dia, practice);
+            const auto rest = std::get<length::Range>(left.value).lo;
+            if (rest < least_ledge(*question.screw.screw_dia, practice))
+                section.notes.push_back("too thin under the head: ask whoever answers for the "
+                                        "joint");
+            else if (rest < std::get<length::Range>(usual.value).lo)
+                section.notes.push_back("less than usual under the head: ask whoever answers for "
+                                        "the joint");
+            figures.push_back(usual);
         }
     }
     if (question.blind && subject.answer.depth)
@@ -209,6 +279,23 @@ Section left_section(const Subject& subject) {
         figures.push_back(wall);
         figures.push_back(least);
     }
+    return section;
+}
+
+Section callout_section(const Subject& subject) {
+    Section section{"On a drawing", {}, {}};
+    const auto& answer = subject.answer;
+    const int count = subject.particulars.count;
+    const auto inch = inch_callout(subject.question, answer, count);
+    if (inch.empty())
+        return section;
+    section.figures = {
+        {"inch", inch, "hole, then counterbore, as the tools are called", {}, "ASME Y14.5, signs"},
+        {"metric",
+         metric_callout(subject.question, answer, count),
+         "hole, then counterbore, as the tools are called",
+         {},
+         "ISO 129-1 and ISO 15786"}};
     return section;
 }
 

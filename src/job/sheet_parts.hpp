@@ -19,8 +19,6 @@ struct Subject {
     const Books& books;
     length::Unit unit;
 
-    // The hole, with the edge broken for the fillet where that is wider.
-    [[nodiscard]] length::MaybeRange hole_at_seat() const;
     // The key of the body's set screw; empty when the screw or its key is not known.
     [[nodiscard]] std::string key() const;
 };
@@ -31,6 +29,13 @@ struct Subject {
 [[nodiscard]] Section running_section(const Subject& subject);
 [[nodiscard]] Section left_section(const Subject& subject);
 [[nodiscard]] Section seat_section(const Subject& subject);
-[[nodiscard]] Section cone_section(const Subject& subject);
+[[nodiscard]] Section callout_section(const Subject& subject);
+
+// What to settle, or which pilot to make, before a tool is ready.
+[[nodiscard]] Section settle_section(const match::Answer& answer);
+
+// For the way that leaves a drill's point under the head: `wanted` has its counterbore and hole.
+[[nodiscard]] Section cone_section(const match::Question& question, const Particulars& particulars,
+                                   const match::Wanted& wanted, const Books& books);
 
 } // namespace job

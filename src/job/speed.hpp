@@ -23,9 +23,10 @@ struct MachineSpeed {
     bool operator==(const MachineSpeed&) const = default;
 };
 
-// The step of the machine next below `wanted` turns a minute (> 0), or that very step; where the
-// speed is variable, `wanted` in whole turns within its range. Where every step is too fast, the
-// slowest. Absent when the machine's speeds are not known. The lower step: common practice.
+// The highest of the machine's speeds that is not over `wanted` turns a minute (> 0); where the
+// speed is variable, `wanted` rounded down to two figures, within its range. Where every speed is
+// over it, the slowest. Absent when the machine's speeds are not known. Never over: common
+// practice.
 [[nodiscard]] std::optional<MachineSpeed> machine_speed(const trade::Machine& machine,
                                                         double wanted);
 

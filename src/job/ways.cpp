@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "job/shop_text.hpp"
 #include "match/say.hpp"
 #include "trade/text.hpp"
 
@@ -21,12 +22,13 @@ struct Subject {
     const match::Report& report;
     length::Unit unit;
 
+    [[nodiscard]] std::string suffix() const { return unit == length::Unit::inch ? " in" : " mm"; }
     [[nodiscard]] std::string cutter() const {
-        return report.wanted.cutter ? say(*report.wanted.cutter, unit)
+        return report.wanted.cutter ? shop_text(*report.wanted.cutter, unit) + suffix()
                                     : "a size that clears the head, once it is measured";
     }
     [[nodiscard]] std::string depth() const {
-        return report.wanted.depth ? say(*report.wanted.depth, unit) + " deep"
+        return report.wanted.depth ? shop_text(*report.wanted.depth, unit) + suffix() + " deep"
                                    : "as deep as the head is high";
     }
 };

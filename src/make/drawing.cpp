@@ -15,16 +15,23 @@ constexpr double k_between_rows = 3;
 
 } // namespace
 
-Drawing draw(const Piece& piece, const Spec& spec, const Lettering& lettering) {
+std::string drawing_number(const Piece& piece, std::string_view date) {
+    std::string digits(date);
+    std::erase(digits, '-');
+    return fmt::format("{}-{:02}", digits, piece.item);
+}
+
+Drawing draw(const Piece& piece, const Spec& spec, const Lettering& lettering,
+             std::string_view date) {
     const Notes notes(piece, spec, lettering);
     const auto sizes = proportions_of(piece, spec);
     const auto scale =
         fitting_scale(sizes.length(), k_most_view_length, sizes.largest_dia(), k_most_view_dia);
-    const Subject subject{piece, spec, lettering, notes, sizes, scale};
+    const Subject subject{piece, spec, lettering, notes, sizes, scale, date};
 
     Drawing drawing;
     drawing.width = k_drawing_width;
-    drawing.title = fmt::format("Item {}", piece.item);
+    drawing.title = fmt::format("Item {}, drawing {}", piece.item, drawing_number(piece, date));
     Sketch sketch(drawing);
     double y = draw_view(sketch, subject, k_margin);
     y = draw_section_and_notes(sketch, subject, y + k_between_rows);

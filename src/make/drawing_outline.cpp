@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "make/drawing_parts.hpp"
 
@@ -10,6 +12,28 @@ namespace make {
 namespace {
 
 constexpr double k_centre_past = 3; // centre line past the view, mm of paper
+constexpr double k_degree = std::numbers::pi / 180;
+
+// DIN 509: runs out at 15 degrees on the shank; of form F at 8 degrees on the shoulder.
+std::vector<Point> undercut(const Proportions& s) {
+    const double r = s.shank_dia / 2, floor = r - s.undercut_depth;
+    const double wall = s.shank_length + s.face_depth;
+    const double round = s.undercut_radius;
+    const double slope = std::min(s.undercut_depth / std::tan(15 * k_degree), s.undercut_width / 2);
+    std::vector<Point> points{{s.shank_length - s.undercut_width, r},
+                              {s.shank_length - s.undercut_width + slope, floor}};
+    for (int step = 0; step <= 6; ++step) {
+        const double angle = step * 15 * k_degree;
+        points.push_back(
+            {wall - round + round * std::sin(angle), floor + round - round * std::cos(angle)});
+    }
+    if (s.face_depth > 0) {
+        const double up = r + s.face_height;
+        points.push_back({wall, up - s.face_depth / std::tan(8 * k_degree)});
+        points.push_back({s.shank_length, up});
+    }
+    return points;
+}
 
 // Points of the upper edge, from the left end to the right.
 std::vector<Point> upper_edge(const Proportions& s, bool with_flat) {
@@ -27,10 +51,8 @@ std::vector<Point> upper_edge(const Proportions& s, bool with_flat) {
                 edge.push_back(p);
     }
     if (s.undercut_width > 0) {
-        const double relieved = r - s.undercut_depth;
-        edge.push_back({shoulder - s.undercut_width, r});
-        edge.push_back({shoulder - s.undercut_width, relieved});
-        edge.push_back({shoulder, relieved});
+        for (const auto& p : undercut(s))
+            edge.push_back(p);
     } else {
         edge.push_back({shoulder, r});
     }
@@ -62,7 +84,7 @@ void draw_solid(Sketch& sketch, const Subject& subject, const Frame& frame) {
     if (s.shank_chamfer > 0 && (s.flat_at > 0 || s.flat_length <= 0))
         draw_ring(sketch, frame, s.shank_chamfer, r);
     if (s.undercut_width > 0)
-        draw_ring(sketch, frame, s.shank_length - s.undercut_width, r - s.undercut_depth);
+        draw_ring(sketch, frame, s.shank_length - s.undercut_width, r);
     draw_ring(sketch, frame, s.shank_length, std::max(r, nose));
     draw_ring(sketch, frame, s.length() - s.nose_chamfer, nose);
 }

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "drawing/scale.hpp"
-#include "drawing/sketch.hpp"
+#include "drawing/symbols.hpp"
 #include "make/drawing.hpp"
 #include "make/notes.hpp"
 #include "make/proportions.hpp"
@@ -23,12 +23,17 @@ struct Subject {
     const Notes& notes;
     Proportions sizes;
     Scale scale;
+    std::string_view date;
+
+    // What the section through the flat is called, and the shank as a datum.
+    static constexpr std::string_view k_section = "A";
+    static constexpr std::string_view k_datum = "B";
 };
 
 inline constexpr double k_frame = 0.4;  // from the edge of the paper
 inline constexpr double k_margin = 5.0; // from the edge to anything inside the frame
 inline constexpr double k_most_view_length = 92;
-inline constexpr double k_most_view_dia = 42;
+inline constexpr double k_most_view_dia = 36;
 
 // Where the view lies on paper; lengths of the piece in mm, from the left end and up from the axis.
 struct Frame {

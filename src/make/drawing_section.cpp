@@ -66,7 +66,7 @@ double draw_section(Sketch& sketch, const Subject& subject, double top) {
     sketch.upright({x, centre.y - radius, centre.y + flat_y, centre.x + half_chord, Side::right},
                    subject.notes.words(*subject.spec.flat_depth));
     const double caption = centre.y + across + k_gap + k_note_size;
-    sketch.text({k_margin + k_gap, caption}, "Section through flat, " + scale.name, k_note_size);
+    sketch.text({k_margin + k_gap, caption}, "Section A-A, " + scale.name, k_note_size);
     return caption;
 }
 

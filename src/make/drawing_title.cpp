@@ -15,7 +15,7 @@ namespace {
 constexpr double k_head_height = 11;
 constexpr double k_label_width = 26;
 constexpr double k_pad = 1.4;
-constexpr std::size_t k_most_lines = 10; // of one row; the list has the rest
+constexpr std::size_t k_most_lines = 5; // of what it is for; the list has the rest
 
 struct Cell {
     double left;
@@ -47,30 +47,35 @@ void draw_head(Sketch& sketch, const Subject& subject, double top) {
     const auto& piece = subject.piece;
     const std::vector<Cell> cells{
         {k_frame, "Item", std::to_string(piece.item), true},
-        {20, "Make", kind_words(piece), true},
-        {82, "Quantity", "1"},
-        {100, "Scale", subject.scale.name + (subject.sizes.exact ? "" : ", about")},
-        {126, "Limits in", units_words(subject.lettering)},
-        {156, "Projection", "third angle"}};
+        {13, "Make", kind_words(piece), true},
+        {64, "Drawing", drawing_number(piece, subject.date)},
+        {90, "Date", std::string(subject.date)},
+        {112, "Quantity", "1"},
+        {123, "Scale", subject.scale.name + (subject.sizes.exact ? "" : ", about")},
+        {143, "Limits in", units_words(subject.lettering)},
+        {166, "Projection", ""}};
     for (const auto& cell : cells) {
         if (cell.left > k_frame)
             sketch.line({cell.left, top}, {cell.left, top + k_head_height}, Pen::frame);
         const double x = cell.left + k_pad;
         sketch.text({x, top + 3.2}, cell.label, k_label_size);
-        sketch.text({x, top + 8.6}, cell.words, cell.strong ? 4 : 3, Anchor::start, cell.strong);
+        sketch.text({x, top + 8.6}, cell.words, cell.strong ? 3.3 : 3, Anchor::start, cell.strong);
     }
+    draw_projection(sketch, cells.back().left + k_pad * 2, top + 7.4,
+                    subject.lettering.unit == length::Unit::inch ? Projection::third_angle
+                                                                 : Projection::first_angle);
 }
 
-// A label and text as tall as it needs. Returns where it ends.
+// A label and text as tall as it needs, at most so many lines. Returns where it ends.
 double draw_row(Sketch& sketch, const char* label, const std::vector<std::string>& paragraphs,
-                double top) {
+                double top, std::size_t most = 100) {
     const double x = k_frame + k_label_width;
     Stack lines;
     for (const auto& paragraph : paragraphs)
         for (auto& line : wrap(paragraph, k_note_size, k_drawing_width - k_frame - k_pad - x))
             lines.push_back(std::move(line));
-    if (lines.size() > k_most_lines) {
-        lines.resize(k_most_lines - 1);
+    if (lines.size() > most) {
+        lines.resize(most - 1);
         lines.emplace_back("and more: see the list");
     }
     const double pitch = k_note_size * k_line_pitch;
@@ -105,16 +110,19 @@ std::string bodies_row(const Piece& piece) {
     return row;
 }
 
+std::string hole_words(const Served& served, length::Unit unit) {
+    const auto hole = match::say(served.hole, unit);
+    if (served.drill)
+        return fmt::format("drill {} (hole {})", served.drill->name, hole);
+    return (served.reamed ? "reamed hole " : "hole ") + hole;
+}
+
 // One line a screw and body.
 std::vector<std::string> served_rows(const Subject& subject) {
     std::vector<std::string> rows;
     for (const auto& served : subject.piece.serves) {
-        const auto hole = match::say(served.hole, subject.lettering.unit);
-        auto row =
-            fmt::format("{}: {}, in body {}", served.screw,
-                        served.drill ? fmt::format("drill {} (hole {})", served.drill->name, hole)
-                                     : "hole " + hole,
-                        served.body);
+        auto row = fmt::format("{}: {}, in body {}", served.screw,
+                               hole_words(served, subject.lettering.unit), served.body);
         if (served.size)
             row += ", " + std::string(match::to_text(*served.size));
         rows.push_back(std::move(row));
@@ -129,7 +137,7 @@ double draw_title_block(Sketch& sketch, const Subject& subject, double top) {
     draw_head(sketch, subject, top);
     double y = draw_row(sketch, "Material", material_rows(subject), top + k_head_height);
     y = draw_row(sketch, "Goes in body", {bodies_row(subject.piece)}, y);
-    y = draw_row(sketch, "For", served_rows(subject), y);
+    y = draw_row(sketch, "For", served_rows(subject), y, k_most_lines);
     return draw_row(sketch, "Cautions", subject.spec.cautions, y);
 }
 

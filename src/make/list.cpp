@@ -105,11 +105,11 @@ std::vector<std::vector<int>> assign(const std::vector<Offer>& offers, const Cov
 }
 
 void add_pieces(const std::vector<Offer>& offers, const Cover& cover,
-                const std::vector<WishJob>& wishes, MakeList& list) {
+                const std::vector<WishJob>& wishes, length::Unit unit, MakeList& list) {
     const auto assigned = assign(offers, cover, wishes.size());
     for (std::size_t i = 0; i < cover.chosen.size(); ++i)
         list.pieces.push_back(
-            place(offers[static_cast<std::size_t>(cover.chosen[i])], assigned[i], wishes));
+            place(offers[static_cast<std::size_t>(cover.chosen[i])], assigned[i], wishes, unit));
     const auto key = [](const Piece& piece) {
         const auto shank = piece.shank ? piece.shank->lo : length::Length();
         return std::make_tuple(shank, piece.pilot.lo, piece.bodies.front().number);
@@ -152,13 +152,13 @@ MakeList make_list(const std::vector<Wish>& wishes, const match::Shop& shop,
     std::vector<Room> rooms;
     for (const auto* wish : sorted.open) {
         jobs.push_back({wish, std::make_unique<match::Job>(match::make_job(wish->question, shop))});
-        const auto found = rooms_of(static_cast<int>(jobs.size()) - 1, jobs.back(), tools);
+        const auto found = rooms_of(static_cast<int>(jobs.size()) - 1, jobs.back(), tools, unit);
         rooms.insert(rooms.end(), found.begin(), found.end());
     }
     const auto classes = shank_classes(rooms, tools, sorted.kept, jobs, options);
     const auto offers = offers_of(classes);
     const auto cover = least_cover(static_cast<int>(jobs.size()), choices_of(offers), k_most_nodes);
-    add_pieces(offers, cover, jobs, list);
+    add_pieces(offers, cover, jobs, unit, list);
     add_unmet(sorted, offers, cover, list);
     return list;
 }

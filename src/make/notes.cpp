@@ -9,6 +9,7 @@
 
 #include "length/print.hpp"
 #include "make/spec_dimensions.hpp"
+#include "make/spec_words.hpp"
 
 namespace make {
 
@@ -20,6 +21,29 @@ std::string capitalized(std::string text) {
     if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
         text[0] = static_cast<char>(text[0] - 'a' + 'A');
     return text;
+}
+
+// `.008 to .011`, in the other unit after it if asked for.
+std::string limits_of(const Dimension& dimension, const Lettering& lettering) {
+    auto words = length::to_text(*dimension.limits, lettering.unit);
+    if (lettering.both_units)
+        words += " " + limits_stack(*dimension.limits, lettering).back();
+    return words;
+}
+
+std::string undercut_note(const Undercut& undercut, const Lettering& lettering) {
+    auto note =
+        fmt::format("{}: {} wide, {} deep, R {}, running out at 15°", undercut.name,
+                    limits_of(undercut.width, lettering), limits_of(undercut.depth, lettering),
+                    limits_of(undercut.radius, lettering));
+    if (undercut.face_depth)
+        note += fmt::format("; into the shoulder {}", limits_of(*undercut.face_depth, lettering));
+    return note + ".";
+}
+
+// What the frames are read by.
+std::string standards(length::Unit unit) {
+    return unit == length::Unit::inch ? "Read by ASME Y14.5." : "Read by ISO 129 and 1101.";
 }
 
 std::string runout_note(const Piece& piece, const Spec& spec, const Lettering& lettering) {
@@ -44,7 +68,10 @@ Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
     add_to_suit(spec);
     if (piece.kind == PieceKind::pilot && piece.shank)
         lines_.push_back("Shank to slip in " + in_bodies(piece) + ": try " +
-                         (piece.bodies.size() > 1 ? "each" : "it") + " before parting off.");
+                         (piece.bodies.size() > 1 ? "each" : "it") + " before " +
+                         (spec.centres.empty() ? "parting off." : "it leaves the grinder."));
+    if (spec.undercut)
+        lines_.push_back(undercut_note(*spec.undercut, lettering));
     if (spec.flat_at && spec.flat_at->limits && spec.flat_at->limits->hi == length::Length())
         lines_.emplace_back("The flat runs out at the free end of the shank.");
     if (piece.kind == PieceKind::turn_down) {
@@ -57,7 +84,11 @@ Notes::Notes(const Piece& piece, const Spec& spec, const Lettering& lettering)
         lines_.push_back(fmt::format("Fixed on pilot {} with retaining compound or soft solder.",
                                      piece.owned ? piece.owned->number : 0));
     lines_.push_back(runout_note(piece, spec, lettering));
-    lines_.push_back("Finish " + spec.finish + ". Remove all burrs.");
+    if (closer_than_turned(piece, lettering.unit))
+        lines_.emplace_back("The nose's limits are closer than a lathe holds: grind or lap it.");
+    if (!spec.centres.empty())
+        lines_.push_back(spec.centres + ".");
+    lines_.push_back("Finish " + spec.finish + ". Remove all burrs. " + standards(lettering.unit));
 }
 
 void Notes::add_to_suit(const Spec& spec) {

@@ -13,7 +13,7 @@ using length::Length;
 
 namespace {
 
-// Where the least diameter of a piece may lie for the room: its whole tolerance must fit.
+// Where the least diameter of a piece may lie for the room: all that it needs of it must be left.
 length::MaybeRange starts_in(const Room& room, const ShankClass& shank) {
     Length lo = room.pilot.lo;
     Length hi = room.pilot.hi;
@@ -21,9 +21,9 @@ length::MaybeRange starts_in(const Room& room, const ShankClass& shank) {
         lo = std::max(lo, shank.pilot_limits->lo);
         hi = std::min(hi, shank.pilot_limits->hi);
     }
-    if (lo + k_pilot_tolerance > hi)
+    if (lo + room.tolerance() > hi)
         return std::nullopt;
-    return length::Range{lo, hi - k_pilot_tolerance};
+    return length::Range{lo, hi - room.tolerance()};
 }
 
 struct Start {

@@ -25,9 +25,10 @@ enum class PieceKind {
 struct Served {
     std::string screw; // as on the house list
     std::int64_t body = 0;
-    std::optional<trade::Drill> drill; // absent: hole as measured
+    std::optional<trade::Drill> drill; // absent: hole as measured, or reamed
     length::Range hole;
     std::optional<match::SizeClass> size;
+    bool reamed = false; // the hole, for a shoulder
 };
 
 struct Piece {

@@ -7,6 +7,9 @@
 #include <map>
 #include <tuple>
 
+#include "length/grid.hpp"
+#include "make/fit.hpp"
+
 namespace make {
 
 using length::Length;
@@ -45,39 +48,45 @@ Range intersection(const Range& a, const Range& b) {
     return {std::max(a.lo, b.lo), std::min(a.hi, b.hi)};
 }
 
-// A width at most `tolerance` around `aim`, moved as little as the limits ask.
-Range around(Length aim, Length tolerance, const Range& limits) {
-    const Length width = std::min(tolerance, limits.hi - limits.lo);
-    const Length lo = std::clamp(aim - width / 2, limits.lo, limits.hi - width);
-    return {lo, lo + width};
-}
-
-// Mean of the diameters that would run with the middle of the good clearance.
-Length aim_of(const std::vector<const Room*>& rooms) {
+Length mean_of_aims(const std::vector<const Room*>& rooms) {
     std::int64_t sum = 0;
-    for (const auto* room : rooms) {
-        const auto& good = room->hole->good;
-        sum += (room->hole->size.lo + room->hole->size.hi - (good.least + good.most)).nm() / 2;
-    }
+    for (const auto* room : rooms)
+        sum += middle(room->aim).nm();
     return Length::from_nm(sum / static_cast<std::int64_t>(rooms.size()));
 }
 
-Range pilot_limits(const Offer& offer, const std::vector<const Room*>& rooms) {
+// The limits that suit every hole, where they are no closer than those of a piece for one of them.
+length::MaybeRange common_aim(const std::vector<const Room*>& rooms, const Range& limits) {
+    Range aim = limits;
+    Length width = k_pilot_tolerance;
+    for (const auto* room : rooms) {
+        aim = intersection(aim, room->aim);
+        width = std::min(width, room->aim.hi - room->aim.lo);
+    }
+    if (aim.hi - aim.lo < width)
+        return std::nullopt;
+    return aim;
+}
+
+Range pilot_limits(const Offer& offer, const std::vector<const Room*>& rooms, Length step) {
     Range limits = rooms.front()->pilot;
     for (const auto* room : rooms)
         limits = intersection(limits, room->pilot);
     if (offer.shank->pilot_limits)
-        limits = intersection(limits, *offer.shank->pilot_limits);
-    return around(aim_of(rooms), k_pilot_tolerance, limits);
+        limits = inward(intersection(limits, *offer.shank->pilot_limits), step);
+    if (const auto aim = common_aim(rooms, limits))
+        return *aim;
+    return around(mean_of_aims(rooms), k_pilot_tolerance, limits, step);
 }
 
-length::MaybeRange shank_limits(const Offer& offer, const std::vector<const Room*>& rooms) {
+length::MaybeRange shank_limits(const Offer& offer, const std::vector<const Room*>& rooms,
+                                Length step) {
     if (offer.shank->kind != PieceKind::pilot || !rooms.front()->shank)
         return std::nullopt;
     Range limits = *rooms.front()->shank;
     for (const auto* room : rooms)
         limits = intersection(limits, *room->shank);
-    return around(limits.hi, k_shank_width, limits);
+    return around(limits.hi, k_shank_width, limits, step);
 }
 
 bool holds(const Room& room, const Piece& piece) {
@@ -107,19 +116,20 @@ std::vector<const Room*> served_rooms(const Offer& offer, const Piece& piece) {
 } // namespace
 
 Piece place(const Offer& offer, const std::vector<int>& assigned,
-            const std::vector<WishJob>& wishes) {
+            const std::vector<WishJob>& wishes, length::Unit unit) {
+    const Length step = fine_step(unit);
     const auto rooms = rooms_for(offer, assigned);
     Piece piece;
     piece.kind = offer.shank->kind;
     if (offer.shank->owned)
         piece.owned = *offer.shank->owned;
-    piece.pilot = pilot_limits(offer, rooms);
-    piece.shank = shank_limits(offer, rooms);
+    piece.pilot = pilot_limits(offer, rooms, step);
+    piece.shank = shank_limits(offer, rooms, step);
     std::map<std::int64_t, const trade::Body*> bodies;
     for (const auto* room : served_rooms(offer, piece)) {
         piece.serves.push_back({wishes[static_cast<std::size_t>(room->wish)].wish->screw,
-                                room->body->number, room->hole->drill, room->hole->hole,
-                                room->size});
+                                room->body->number, room->hole->drill, room->hole->hole, room->size,
+                                room->hole->reamed});
         bodies[room->body->number] = room->body;
     }
     for (const auto& [number, body] : bodies)

@@ -8,9 +8,9 @@
 
 namespace make {
 
-// `assigned` are the wishes that this piece answers for; its limits are as wide as they allow, at
-// most the usual tolerance, as near the middle of good as they can be.
+// `assigned` are the wishes that this piece answers for. Its limits are the usual ones of all their
+// holes where those agree, else as near them as all the rooms allow, .001 in apart if they can be.
 [[nodiscard]] Piece place(const Offer& offer, const std::vector<int>& assigned,
-                          const std::vector<WishJob>& wishes);
+                          const std::vector<WishJob>& wishes, length::Unit unit);
 
 } // namespace make

@@ -38,8 +38,13 @@ void add_shank(const Piece& piece, const Spec& spec, Proportions& p) {
     const auto usual = usual_shank_length(known ? middle(*known) : piece.pilot.lo / 2);
     p.shank_length = mm_or_usual(spec.shank_length.limits, as_mm(usual), p.exact);
     p.shank_chamfer = mm_or_none(spec.shank_chamfer);
-    p.undercut_width = mm_or_none(spec.undercut_width);
-    p.undercut_depth = mm_or_none(spec.undercut_depth);
+    if (const auto& undercut = spec.undercut) {
+        p.undercut_width = middle_mm(*undercut->width.limits);
+        p.undercut_depth = middle_mm(*undercut->depth.limits);
+        p.undercut_radius = middle_mm(*undercut->radius.limits);
+        p.face_depth = mm_or_none(undercut->face_depth);
+        p.face_height = as_mm(undercut->face_height);
+    }
     p.corner_radius = mm_or_none(spec.corner_radius);
     p.flat_depth = mm_or_none(spec.flat_depth);
     if (spec.flat_at && spec.flat_at->limits) {

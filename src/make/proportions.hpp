@@ -18,6 +18,9 @@ struct Proportions {
     double shank_chamfer = 0;
     double undercut_width = 0; // 0: none
     double undercut_depth = 0;
+    double undercut_radius = 0;
+    double face_depth = 0; // 0: the undercut leaves the shoulder whole
+    double face_height = 0;
     double corner_radius = 0; // 0: none
     double flat_at = 0;
     double flat_length = 0; // 0: no flat, or marked out

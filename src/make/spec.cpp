@@ -11,6 +11,7 @@
 namespace make {
 
 using length::Length;
+using length::Range;
 using length::Unit;
 
 namespace {
@@ -25,14 +26,14 @@ Length most_of(const Dimension& dimension, Length otherwise) {
 // Shank, shoulder and flat of a new pilot.
 void add_shank(const Piece& piece, const trade::Practice& practice, Unit unit, Spec& spec) {
     const auto known = shank_as_known(piece);
-    const Length shank = known ? middle(*known) : piece.pilot.lo / 2;
+    const Range shank = known ? *known : length::exactly(piece.pilot.lo / 2);
     if (spec.form == Form::shoulder) {
-        spec.undercut_width = undercut_width(shank, unit);
-        spec.undercut_depth = undercut_depth(shank, unit);
+        spec.undercut = undercut_for(shank, piece.pilot, unit);
+        spec.squareness = squareness(unit);
     } else if (spec.form == Form::neck) {
         spec.corner_radius = corner_radius(unit);
     }
-    spec.shank_chamfer = shank_chamfer(shank, unit);
+    spec.shank_chamfer = shank_chamfer(middle(shank), unit);
     if (auto flat = flat_of(piece, practice, spec.shank_length, unit)) {
         spec.flat_at = std::move(flat->at);
         spec.flat_length = std::move(flat->length);
@@ -58,7 +59,7 @@ void add_bar(const Piece& piece, const std::vector<Length>& bars, Unit unit, Spe
 } // namespace
 
 Spec specify(const Piece& piece, const trade::Practice& practice, const std::vector<Length>& bars,
-             Unit unit) {
+             Unit unit, const Treatment& treatment) {
     Spec spec;
     spec.form = form_of(piece);
     spec.pilot_dia = pilot_diameter(piece, practice, unit);
@@ -71,25 +72,37 @@ Spec specify(const Piece& piece, const trade::Practice& practice, const std::vec
         add_shank(piece, practice, unit, spec);
     if (piece.kind == PieceKind::sleeve)
         spec.sleeve_bore = sleeve_bore(piece, unit);
-    spec.finish = finish_of(piece);
-    spec.material = material_of(piece);
-    spec.treatment = treatment_of(piece, unit);
+    spec.finish = finish_of(piece, unit);
+    spec.material = material_of(piece, treatment);
+    spec.treatment = treatment_of(piece, treatment, unit);
+    spec.treatment_source = treatment_source(piece, treatment);
+    if (is_hardened(piece, treatment))
+        spec.centres = centres_of(piece);
     add_bar(piece, bars, unit, spec);
-    spec.steps = steps_of(piece, spec, unit);
-    spec.cautions = cautions_of(piece, spec, unit);
+    spec.steps = steps_of(piece, spec, treatment, unit);
+    spec.cautions = cautions_of(piece, spec, treatment, unit);
     return spec;
 }
 
 std::vector<const Dimension*> dimensions_of(const Spec& spec) {
     std::vector<const Dimension*> dimensions{&spec.pilot_dia, &spec.pilot_length, &spec.shank_dia,
                                              &spec.shank_length};
-    for (const auto* dimension :
-         {&spec.undercut_width, &spec.undercut_depth, &spec.corner_radius, &spec.shank_chamfer,
-          &spec.flat_at, &spec.flat_length, &spec.flat_depth, &spec.sleeve_bore})
-        if (*dimension)
-            dimensions.push_back(&**dimension);
+    const auto add = [&dimensions](const std::optional<Dimension>& dimension) {
+        if (dimension)
+            dimensions.push_back(&*dimension);
+    };
+    if (spec.undercut) {
+        for (const auto* of_undercut :
+             {&spec.undercut->width, &spec.undercut->depth, &spec.undercut->radius})
+            dimensions.push_back(of_undercut);
+        add(spec.undercut->face_depth);
+    }
+    for (const auto* dimension : {&spec.corner_radius, &spec.shank_chamfer, &spec.flat_at,
+                                  &spec.flat_length, &spec.flat_depth, &spec.sleeve_bore})
+        add(*dimension);
     dimensions.push_back(&spec.nose_chamfer);
     dimensions.push_back(&spec.runout);
+    add(spec.squareness);
     return dimensions;
 }
 

@@ -23,12 +23,10 @@ using match::say;
 namespace {
 
 constexpr auto k_common = "common practice";
-constexpr Length k_alike = thousandths(10);
-constexpr Length k_length_tolerance = thousandths(10); // lengths of shank and nose
+constexpr Length k_length_tolerance = thousandths(10);     // lengths of shank and nose
+constexpr Length k_least_shank_length = sixty_fourths(12); // less holds nothing: measure again
 constexpr Length k_eighth = sixty_fourths(8);
-// Shanks measure a little under or over what they are called: these lie between the sizes.
-constexpr Length k_below_eighth = sixty_fourths(7);
-constexpr Length k_over_three_sixteenths = sixty_fourths(13);
+constexpr Length k_below_eighth = sixty_fourths(7); // a 1/8 shank may measure under it
 
 // A dimension that is the same on every piece of its size.
 Dimension usual(const char* name, Length least, Length most, Unit unit) {
@@ -110,18 +108,23 @@ Form form_of(const Piece& piece) {
     const auto shank = shank_as_known(piece);
     if (!shank)
         return Form::shoulder;
-    const Length over = middle(piece.pilot) - middle(*shank);
-    if (over >= k_alike)
+    if (piece.pilot.lo - shank->hi >= k_least_shoulder * 2)
         return Form::shoulder;
-    return over <= -k_alike ? Form::neck : Form::plain;
+    return shank->lo - piece.pilot.hi >= k_least_shoulder * 2 ? Form::neck : Form::plain;
 }
 
 Dimension pilot_diameter(const Piece& piece, const trade::Practice& practice, Unit unit) {
-    const auto clearance = say(Range{practice.running_least, practice.running_most}, unit);
+    const auto under = say(Range{practice.pilot_under_least, practice.pilot_under_most}, unit);
+    const bool metric =
+        std::any_of(piece.serves.begin(), piece.serves.end(), [](const Served& served) {
+            return served.drill && served.drill->kind == trade::DrillKind::metric;
+        });
     return {"pilot diameter",
             inward(piece.pilot, fine_step(unit)),
             {},
-            "the holes it runs in less a running clearance of " + clearance + " (practice table)"};
+            "the drills or holes it runs in, " + under + " under where all of them allow it" +
+                (metric ? " (practice table); e8 of ISO 286-2 under a metric drill"
+                        : " (practice table)")};
 }
 
 Dimension pilot_length(const Piece& piece, Unit unit) {
@@ -172,7 +175,7 @@ Dimension shank_length(const Piece& piece, Unit unit) {
     }
     const Length step = in_unit(unit, thousandths(5), length::micrometres(100));
     const Length tolerance = in_unit(unit, k_length_tolerance, length::micrometres(250));
-    if (!depth || depth->lo - sixty_fourths(2) < sixty_fourths(4))
+    if (!depth || depth->lo - sixty_fourths(2) < k_least_shank_length)
         return suiting("shank length", how);
     const Length most = round_down(depth->lo - sixty_fourths(2), step);
     return {"shank length",
@@ -191,18 +194,6 @@ Length usual_shank_length(Length shank_dia) {
     return shank_dia < sixty_fourths(22) ? sixty_fourths(64) : sixty_fourths(80);
 }
 
-Dimension undercut_width(Length shank_dia, Unit unit) {
-    const bool small = shank_dia < k_over_three_sixteenths;
-    return usual("undercut width", thousandths(small ? 31 : 62), thousandths(small ? 41 : 72),
-                 unit);
-}
-
-Dimension undercut_depth(Length shank_dia, Unit unit) {
-    const bool small = shank_dia < k_over_three_sixteenths;
-    return usual("undercut depth", thousandths(small ? 10 : 15), thousandths(small ? 15 : 20),
-                 unit);
-}
-
 Dimension corner_radius(Unit unit) {
     return usual("corner radius", thousandths(10), thousandths(15), unit);
 }
@@ -218,7 +209,13 @@ Dimension shank_chamfer(Length shank_dia, Unit unit) {
 }
 
 Dimension runout(Unit unit) {
-    return {"runout", inward(Range{Length(), thousandths(1)}, fine_step(unit)), {}, k_common};
+    const Length most = in_unit(unit, thousandths(1), length::micrometres(20));
+    return {"runout", Range{Length(), most}, {}, k_common};
+}
+
+Dimension squareness(Unit unit) {
+    const Length most = in_unit(unit, length::inches_e5(50), length::micrometres(10));
+    return {"squareness of the shoulder", Range{Length(), most}, {}, k_common};
 }
 
 Dimension sleeve_bore(const Piece& piece, Unit unit) {

@@ -21,11 +21,13 @@ inline constexpr length::Length k_sleeve_slide_most = length::thousandths(2);
 // What is known of the shank: its limits, the owned pilot's shank, or the bores it is fitted to.
 [[nodiscard]] length::MaybeRange shank_as_known(const Piece& piece);
 
-// Alike means that their middles are within .010 in: a shoulder of .005 in seats nothing (common
-// practice). With an unknown shank a shoulder is taken.
+// A shoulder seats the pilot if it is so wide all round, at every limit (common practice).
+inline constexpr length::Length k_least_shoulder = length::thousandths(15);
+
+// A step of less than k_least_shoulder is none. With an unknown shank a shoulder is taken.
 [[nodiscard]] Form form_of(const Piece& piece);
 
-// The limits of the piece: the holes of its drills less the running clearance (practice table).
+// The limits of the piece, under the drills that it serves (practice table, ISO 286-2).
 [[nodiscard]] Dimension pilot_diameter(const Piece& piece, const trade::Practice& practice,
                                        length::Unit unit);
 
@@ -40,17 +42,17 @@ inline constexpr length::Length k_sleeve_slide_most = length::thousandths(2);
                                        length::Unit unit);
 
 // The least bore depth less 1/32 in, so that the shoulder seats before the end does; +0 -.010 in
-// (common practice). To suit where a body's bore depth is not known.
+// (common practice). To suit where a body's bore depth is not known, or leaves under 3/16 in.
 [[nodiscard]] Dimension shank_length(const Piece& piece, length::Unit unit);
 
 // So much of bar to allow for a shank whose length is to suit: the upper shank length of the table
 // of removable straight-pin pilots for its diameter (common practice).
 [[nodiscard]] length::Length usual_shank_length(length::Length shank_dia);
 
-// Relief of the corner at a shoulder, so that the pilot seats square (common practice). 1/32 in
-// wide and .010 to .015 in deep to a 3/16 shank, 1/16 wide and .015 to .020 deep above.
-[[nodiscard]] Dimension undercut_width(length::Length shank_dia, length::Unit unit);
-[[nodiscard]] Dimension undercut_depth(length::Length shank_dia, length::Unit unit);
+// Relief of the corner at a shoulder, so that the pilot seats square: DIN 509 by the size of the
+// shank, no deeper than a tenth of it.
+[[nodiscard]] Undercut undercut_for(const length::Range& shank, const length::Range& nose,
+                                    length::Unit unit);
 
 // In the corner of a neck, where an undercut would weaken it: .010 to .015 in (common practice).
 [[nodiscard]] Dimension corner_radius(length::Unit unit);
@@ -62,9 +64,12 @@ inline constexpr length::Length k_sleeve_slide_most = length::thousandths(2);
 // on shanks under 1/8 in.
 [[nodiscard]] Dimension shank_chamfer(length::Length shank_dia, length::Unit unit);
 
-// .001 in total indicator reading, nose to shank (common practice: body to nose within .001 to
-// .002).
+// .001 in or 0.02 mm total indicator reading, nose to shank (common practice: body to nose within
+// .001 to .002).
 [[nodiscard]] Dimension runout(length::Unit unit);
+
+// Half of that, shoulder to shank: both are turned in one chucking (common practice).
+[[nodiscard]] Dimension squareness(length::Unit unit);
 
 // .0005 to .002 in over the owned pilot as measured. To suit where the pilot is not known to
 // .001 in.

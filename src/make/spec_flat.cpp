@@ -97,10 +97,10 @@ std::optional<Extent> extent(const Range& point, Length end, Unit unit) {
 }
 
 // Where the round of the shank ends at the nose.
-Length end_of_round(const Piece& piece, const Range& shank_length, Length shank_dia, Unit unit) {
+Length end_of_round(const Piece& piece, const Range& shank_length, const Range& shank, Unit unit) {
     if (form_of(piece) != Form::shoulder)
         return shank_length.lo;
-    return shank_length.lo - undercut_width(shank_dia, unit).limits->hi;
+    return shank_length.lo - undercut_for(shank, piece.pilot, unit).width.limits->hi;
 }
 
 Dimension depth_of(const FlatRow& row, Length shank, Unit unit) {
@@ -147,7 +147,8 @@ std::optional<Flat> flat_of(const Piece& piece, const trade::Practice& practice,
     if (!shank_length.limits)
         return marked_out(piece, row, depth, unit);
     const auto point = points(piece, practice, *shank_length.limits);
-    const Length end = end_of_round(piece, *shank_length.limits, shank, unit);
+    const Length end =
+        end_of_round(piece, *shank_length.limits, known.value_or(length::exactly(shank)), unit);
     const auto fits = point ? extent(*point, end, unit) : std::nullopt;
     if (!fits)
         return marked_out(piece, row, depth, unit);

@@ -47,6 +47,10 @@ Range marked_pilot(const trade::PublishedSize& pilot, bool metric,
     return {nominal - practice.pilot_under_hole.most, nominal};
 }
 
+bool meet(const Range& a, const Range& b) {
+    return a.lo <= b.hi && b.lo <= a.hi;
+}
+
 bool near_to(Length a, Length b) {
     return a < b + k_rounding && b < a + k_rounding;
 }
@@ -54,8 +58,14 @@ bool near_to(Length a, Length b) {
 } // namespace
 
 bool may_be_of(const std::vector<Range>& listed, const length::MaybeRange& size) {
-    return size && std::any_of(listed.begin(), listed.end(), [&](const Range& one) {
-               return size->lo <= one.hi && one.lo <= size->hi;
+    return size && std::any_of(listed.begin(), listed.end(),
+                               [&](const Range& one) { return meet(one, *size); });
+}
+
+bool is_listed(const std::vector<MadeTool>& tools, const length::MaybeRange& cutter,
+               const length::MaybeRange& pilot) {
+    return cutter && pilot && std::any_of(tools.begin(), tools.end(), [&](const MadeTool& tool) {
+               return meet(tool.cutter, *cutter) && meet(tool.pilot, *pilot);
            });
 }
 
@@ -66,14 +76,16 @@ MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
     for (const auto& row : screw.counterbores)
         if (is_of_a_tool(row))
             made.cutters.push_back(marked_cutter(row.diameter, metric, practice));
+    for (const auto& tool : screw.tools)
+        if (tool.cut_dia.listed && near_to(tool.cut_dia.listed->lo, sizes.tool))
+            made.cutters.push_back(marked_cutter(tool.cut_dia.listed->lo, metric, practice));
     for (const auto& tool : screw.tools) {
-        if (!tool.cut_dia.listed)
+        if (!tool.cut_dia.listed || !tool.pilot_dia.listed)
             continue;
         const Length cut = tool.cut_dia.listed->lo;
-        if (near_to(cut, sizes.tool))
-            made.cutters.push_back(marked_cutter(cut, metric, practice));
-        if (tool.pilot_dia.listed && may_be_of(made.cutters, length::exactly(cut)))
-            made.pilots.push_back(marked_pilot(tool.pilot_dia, metric, practice));
+        if (may_be_of(made.cutters, length::exactly(cut)))
+            made.tools.push_back({marked_cutter(cut, metric, practice),
+                                  marked_pilot(tool.pilot_dia, metric, practice)});
     }
     return made;
 }

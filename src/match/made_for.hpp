@@ -1,8 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// The tools that were made for a screw: those of the size of a published tool or counterbore for
-// this very head, with a pilot for its holes, and those whose marking names it.
+// The tools that were made for a screw: those that a handbook or standard lists for it, and those
+// whose marking names it; and, after them, those of the size of a published counterbore for this
+// very head whose pilot runs in a published hole of it.
 #pragma once
 
 #include <vector>
@@ -14,10 +15,15 @@
 
 namespace match {
 
-// What such tools may measure, by their marks.
+// A listed tool, as it may measure by its mark.
+struct MadeTool {
+    length::Range cutter;
+    length::Range pilot;
+};
+
 struct MadeFor {
-    std::vector<length::Range> cutters;
-    std::vector<length::Range> pilots;
+    std::vector<length::Range> cutters; // of the tools and the counterbores
+    std::vector<MadeTool> tools;
     trade::NumberSet marked; // bodies
 };
 
@@ -28,7 +34,10 @@ struct MadeFor {
 [[nodiscard]] bool may_be_of(const std::vector<length::Range>& listed,
                              const length::MaybeRange& size);
 
-// What a body's cutter and marking leave to its pilot.
+[[nodiscard]] bool is_listed(const std::vector<MadeTool>& tools, const length::MaybeRange& cutter,
+                             const length::MaybeRange& pilot);
+
+// What a body's cutter and marking leave to its pilot and hole.
 enum class Made { surely, with_its_pilot, not_so };
 
 } // namespace match

@@ -3,6 +3,7 @@
 
 // What would make an answer ready, in one sentence.
 #include "match/answer.hpp"
+#include "match/finding.hpp"
 
 namespace match {
 
@@ -22,6 +23,28 @@ std::string joined(const std::vector<std::string>& parts) {
     return text;
 }
 
+// What would settle a rule that is open.
+std::string settling_step(const Answer& answer, const std::string& rule) {
+    const auto body = std::to_string(answer.body);
+    const auto pilot = answer.pilot ? "pilot " + std::to_string(*answer.pilot) : "its pilot";
+    if (rule == to_text(Rule::head))
+        return answer.counterbore ? "measure the head of your screw, or the cutter"
+                                  : "measure the cutter of " + body;
+    if (rule == to_text(Rule::running))
+        return "measure " + pilot;
+    if (rule == to_text(Rule::drill))
+        return "measure the hole, or the screw";
+    if (rule == to_text(Rule::slip) || rule == to_text(Rule::flat))
+        return "try " + pilot + " in body " + body;
+    if (rule == to_text(Rule::teeth))
+        return "measure the bore of " + body;
+    if (rule == to_text(Rule::depth))
+        return "measure how deep " + body + " can cut";
+    if (rule == to_text(Rule::guidance))
+        return "measure the length of " + pilot;
+    return "measure the shank of " + body;
+}
+
 std::string because(const Reason* reason) {
     return reason ? reason->rule + ": " + reason->need + "; here " + reason->have : std::string();
 }
@@ -35,7 +58,9 @@ std::string next_step(const Answer& answer) {
     case AnswerKind::after_work:
         return joined(answer.work);
     case AnswerKind::measure_first:
-        return because(first_with(answer, Verdict::unknown));
+        if (const auto* open = first_with(answer, Verdict::unknown))
+            return settling_step(answer, open->rule) + " (" + because(open) + ")";
+        return {};
     case AnswerKind::make_pilot:
         return "make a pilot to fit body " + std::to_string(answer.body);
     case AnswerKind::closest:

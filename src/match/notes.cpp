@@ -35,10 +35,11 @@ std::string play_note(const Job& job, const Triple& triple, length::Unit unit) {
     return {};
 }
 
-std::string no_play_note(const Triple& triple) {
-    return triple.hole->published == Published::size_on_size
-               ? "size on size, no play: one screw, or ream"
-               : std::string();
+std::string fit_note(const CandidateHole& hole) {
+    if (hole.reamed)
+        return "the shoulder is a bearing: ream its hole, or give the hole with --hole";
+    return hole.published == Published::size_on_size ? "size on size, no play: one screw, or ream"
+                                                     : std::string();
 }
 
 std::string fillet_note(const Job& job, const Triple& triple, length::Unit unit) {
@@ -82,7 +83,8 @@ std::string better_drill_note(const Job& job, const Triple& triple) {
             candidate.size.lo >= screw.screw_dia->hi &&
             within(candidate.size - *pilot, candidate.running.least, candidate.running.most) ==
                 Verdict::pass)
-            return "a " + drill.name + " drill would serve better; it is not among the shop's";
+            return "drill " + drill.name +
+                   " would serve better, but is not among the shop's drills";
     }
     return {};
 }
@@ -102,7 +104,7 @@ std::vector<std::string> notes_of(const Job& job, const Triple& triple, length::
     add(ledge_note(job, unit));
     if (!triple.hole)
         return notes;
-    add(no_play_note(triple));
+    add(fit_note(*triple.hole));
     add(play_note(job, triple, unit));
     add(fillet_note(job, triple, unit));
     return notes;

@@ -17,12 +17,15 @@ int condition_of(const Triple& triple) {
     return triple.pilot ? std::max(body, condition_rank(triple.pilot->condition)) : body;
 }
 
+constexpr int k_not_made = 2;
+
 int made_rank(const Job& job, const Triple& triple, int published) {
     const auto made = made_by_body(job, *triple.body);
-    const bool is_made =
-        made == Made::surely ||
-        (made == Made::with_its_pilot && made_by_pilot(job, triple.pilot_dia(), published));
-    return is_made ? 0 : 1;
+    if (made != Made::with_its_pilot)
+        return least_made(made);
+    if (is_listed(job.made.tools, triple.body->cut_dia, triple.pilot_dia()))
+        return 0;
+    return published <= static_cast<int>(Published::loose) ? 1 : k_not_made;
 }
 
 auto rest(const OrderKey& key) {
@@ -106,8 +109,8 @@ Made made_by_body(const Job& job, const trade::BodyFacts& body) {
     return may_be_of(job.made.cutters, body.cut_dia) ? Made::with_its_pilot : Made::not_so;
 }
 
-bool made_by_pilot(const Job& job, const length::MaybeRange& pilot, int published) {
-    return published <= static_cast<int>(Published::loose) || may_be_of(job.made.pilots, pilot);
+int least_made(Made made) {
+    return made == Made::not_so ? k_not_made : 0;
 }
 
 Rank rank_of(int published, int seat, std::int64_t closeness) {

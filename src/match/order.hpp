@@ -16,7 +16,7 @@ inline constexpr int k_no_hole_published = 5;
 struct OrderKey {
     AnswerKind kind;
     Shortfall shortfall;    // of a closest; else 0
-    int made;               // for this screw 0, else 1
+    int made;               // for this screw 0, for its published counterbore 1, else 2
     int published;          // drill: close, normal, loose, another, size on size, none
     int size;               // recommended, tool size, small, large, not known
     int seat;               // pilot in this body or integral, free, in another body
@@ -43,8 +43,8 @@ inline constexpr Rank k_last_rank = UINT64_MAX;
 [[nodiscard]] Rank last_rank(int published);
 
 [[nodiscard]] Made made_by_body(const Job& job, const trade::BodyFacts& body);
-// Its pilot is that of a published tool, or its hole is published.
-[[nodiscard]] bool made_by_pilot(const Job& job, const length::MaybeRange& pilot, int published);
+// What its key can have for `made` at the least.
+[[nodiscard]] int least_made(Made made);
 
 // Recommended 0 to large 3; not known 4.
 [[nodiscard]] int size_rank(const Job& job, const trade::BodyFacts& body);

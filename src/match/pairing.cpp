@@ -87,9 +87,9 @@ std::optional<Ranked> Pairing::best(AnswerKind kind, const Shortfall& least,
 Rank Pairing::most_rank(AnswerKind kind, const Shortfall& least, const OrderKey* bound) const {
     if (!bound || kind < bound->kind || least < bound->shortfall)
         return k_last_rank;
-    const bool may_be_made = made_ != Made::not_so;
-    if (may_be_made != (bound->made == 0))
-        return may_be_made ? k_last_rank : 0;
+    const int made = least_made(made_);
+    if (made != bound->made)
+        return made < bound->made ? k_last_rank : 0;
     const int size = size_rank(job_, body_);
     return size < bound->size   ? last_rank(bound->published)
            : size > bound->size ? first_rank(bound->published)

@@ -52,7 +52,7 @@ class First {
 // What the key of a body can be at the least.
 OrderKey least_key(const Job& job, const trade::BodyFacts& body, const Outcome& outcome) {
     OrderKey key = outcome.least;
-    key.made = made_by_body(job, body) == Made::not_so ? 1 : 0;
+    key.made = least_made(made_by_body(job, body));
     key.size = size_rank(job, body);
     key.condition = condition_rank(body.condition);
     key.body = body.number;

@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "job/shop_text.hpp"
 #include "length/print.hpp"
 #include "present/text.hpp"
 #include "trade/conversion.hpp"
@@ -139,26 +140,95 @@ std::string beside(const std::string& label, const std::string& text, std::size_
     return lines;
 }
 
+// Two figures, or whole numbers where that is more.
+int few_digits(double value) {
+    return value < 100 ? 2 : static_cast<int>(std::floor(std::log10(value))) + 1;
+}
+
+int sheet_digits(job::Kind kind, double value) {
+    switch (kind) {
+    case job::Kind::torque:
+    case job::Kind::surface_speed:
+        return few_digits(value);
+    case job::Kind::area:
+    case job::Kind::force:
+        return 3;
+    default:
+        return 2;
+    }
+}
+
+// `about 8 min`, `about 25 min`, `about 2-1/2 h`: to a minute, to five, to half an hour.
+std::string about_time(const job::Measure& time) {
+    const double minutes = (time.lo + time.hi) / 2 / k_seconds_in_minute;
+    constexpr double k_ten = 10;
+    constexpr double k_in_hours = 90;
+    if (minutes < k_ten)
+        return fmt::format("about {:.0f} min", std::max(1.0, std::round(minutes)));
+    if (minutes < k_in_hours)
+        return fmt::format("about {:.0f} min", std::round(minutes / 5) * 5);
+    const auto halves = std::llround(minutes / (k_seconds_in_minute / 2));
+    return fmt::format("about {}{} h", halves / 2, halves % 2 ? "-1/2" : "");
+}
+
+std::string sheet_text_of(const job::Measure& measure, Unit unit, job::Grain grain) {
+    if (measure.kind == job::Kind::time)
+        return about_time(measure);
+    if (grain == job::Grain::set)
+        return value_text(measure, unit);
+    const Scale scale = scale_of(measure, unit);
+    const auto one = [&](double value) {
+        return rounded(value / scale.size, sheet_digits(measure.kind, value / scale.size));
+    };
+    return from_to(one(measure.lo), one(measure.hi)) + scale.unit;
+}
+
+std::string sheet_text_of(const length::Range& range, Unit unit, job::Grain grain) {
+    if (grain == job::Grain::set)
+        return value_text(range, unit);
+    const auto text = job::shop_text(range, unit, grain);
+    if (unit == Unit::millimetre)
+        return text + " mm";
+    const auto fraction =
+        grain == job::Grain::stop ? job::nearest_fraction(range.lo) : std::string();
+    return text + " in" + (fraction.empty() ? "" : " (" + fraction + ")");
+}
+
+std::string sheet_text_of(const std::string& text, Unit /*unit*/, job::Grain /*grain*/) {
+    return safe(text);
+}
+
 } // namespace
 
 std::string figure_value(const job::Value& value, Unit unit) {
     return std::visit([unit](const auto& known) { return value_text(known, unit); }, value);
 }
 
-std::string figure_lines(const std::vector<job::Figure>& figures, Unit unit, std::size_t width) {
+std::string gauge_value(const job::Figure& figure, Unit unit) {
+    return figure_value(figure.value, unit);
+}
+
+std::string sheet_value(const job::Figure& figure, Unit unit) {
+    return std::visit([&](const auto& known) { return sheet_text_of(known, unit, figure.grain); },
+                      figure.value);
+}
+
+std::string figure_lines(const std::vector<job::Figure>& figures, Unit unit, std::size_t width,
+                         ValueText value) {
     std::size_t column = 0;
     for (const auto& figure : figures)
         column = std::max(column, display_width(safe(figure.name)));
     std::string text;
     for (const auto& figure : figures)
-        text += beside(safe(figure.name), figure_value(figure.value, unit), column + 2, width);
+        text += beside(safe(figure.name), value(figure, unit), column + 2, width);
     return text;
 }
 
-std::string explain_figure(const job::Figure& figure, Unit unit, std::size_t width) {
+std::string explain_figure(const job::Figure& figure, Unit unit, std::size_t width,
+                           ValueText value) {
     constexpr std::size_t k_column = 10;
     const auto name = safe(figure.name) + ": ";
-    auto text = beside(name, figure_value(figure.value, unit), display_width(name), width);
+    auto text = beside(name, value(figure, unit), display_width(name), width);
     text += beside("  formula", safe(figure.formula), k_column, width);
     std::string label = "  with";
     for (const auto& input : figure.inputs) {

@@ -19,12 +19,23 @@ namespace present {
 // m/min, rpm, N m, N (kN from 10 kN), MPa. Either: deg; seconds, with minutes from two of them.
 [[nodiscard]] std::string figure_value(const job::Value& value, length::Unit unit);
 
+// How a figure's value is written.
+using ValueText = std::string (*)(const job::Figure& figure, length::Unit unit);
+
+// As a gauge reads it: figure_value.
+[[nodiscard]] std::string gauge_value(const job::Figure& figure, length::Unit unit);
+
+// As a machinist writes it on an operation sheet, by its grain: `.328 in (21/64)`, `360 to 580
+// rpm`, `about 15 min`, `26 ft-lb`.
+[[nodiscard]] std::string sheet_value(const job::Figure& figure, length::Unit unit);
+
 // A line a figure, names and values in two columns, within `width` columns.
 [[nodiscard]] std::string figure_lines(const std::vector<job::Figure>& figures, length::Unit unit,
-                                       std::size_t width);
+                                       std::size_t width, ValueText text = gauge_value);
 
-// The figure in one line, and under it the formula, what goes into it, and its source.
+// The figure in one line, and under it the formula, what goes into it as it is reckoned with, and
+// its source.
 [[nodiscard]] std::string explain_figure(const job::Figure& figure, length::Unit unit,
-                                         std::size_t width);
+                                         std::size_t width, ValueText text = gauge_value);
 
 } // namespace present

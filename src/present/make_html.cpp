@@ -164,7 +164,8 @@ std::string capitalized(std::string text) {
 
 // A row a source: `3`, `Pilot length, shank chamfer`, `common practice`.
 std::string source_rows(const make::Piece& piece, const make::Spec& spec) {
-    std::vector<std::pair<std::string, std::string>> by_source;
+    std::vector<std::pair<std::string, std::string>> by_source{
+        {spec.treatment_source, "treatment"}};
     for (const auto* dimension : make::dimensions_of(spec)) {
         const auto found = std::find_if(by_source.begin(), by_source.end(), [&](const auto& entry) {
             return entry.first == dimension->source;
@@ -181,9 +182,9 @@ std::string source_rows(const make::Piece& piece, const make::Spec& spec) {
     return rows;
 }
 
-std::string piece_page(const make::Piece& piece, const make::Spec& spec,
-                       const Lettering& lettering) {
-    std::string html = "<div class=\"piece\">\n" + svg_element(make::draw(piece, spec, lettering));
+std::string piece_page(const make::Piece& piece, const make::Spec& spec, const Sheet& sheet) {
+    std::string html = "<div class=\"piece\">\n" +
+                       svg_element(make::draw(piece, spec, sheet.lettering, sheet.date));
     html += fmt::format("<h2>Item {}: order of work</h2>\n<ol>\n", piece.item);
     for (const auto& step : spec.steps)
         html += "<li>" + xml_text(step) + "</li>\n";
@@ -206,7 +207,7 @@ std::string make_html(const make::MakeList& list, const std::vector<make::Spec>&
                       const std::vector<make::BarPlan>& bars, const Sheet& sheet) {
     std::string body = first_page(list, specs, bars, sheet.lettering);
     for (std::size_t i = 0; i < list.pieces.size(); ++i)
-        body += piece_page(list.pieces[i], specs[i], sheet.lettering);
+        body += piece_page(list.pieces[i], specs[i], sheet);
     body += last_page(list, specs);
     return html_page("Pilots to make", sheet.paper, k_style, body);
 }

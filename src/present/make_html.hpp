@@ -18,6 +18,7 @@ namespace present {
 struct Sheet {
     Paper paper = Paper::a4;
     drawing::Lettering lettering;
+    std::string date; // ISO 8601, of the drawings
 };
 
 // `specs` are those of the pieces, in order.

@@ -15,6 +15,7 @@ Json served_json(const make::Served& served) {
             {"drill", served.drill ? Json{{"name", served.drill->name},
                                           {"diameter_mm", length_mm(served.drill->diameter)}}
                                    : Json(nullptr)},
+            {"reamed", served.reamed},
             {"hole_mm", range_mm(served.hole)},
             {"size", served.size ? Json(match::to_text(*served.size)) : Json(nullptr)}};
 }
@@ -44,9 +45,12 @@ Json piece_json(const make::Piece& piece, const make::Spec& spec) {
             {"bodies", bodies},
             {"serves", serves},
             {"dimensions", dimensions},
+            {"undercut", spec.undercut ? Json(spec.undercut->name) : Json(nullptr)},
             {"finish", spec.finish},
             {"material", spec.material},
             {"treatment", spec.treatment},
+            {"treatment_source", spec.treatment_source},
+            {"centres", text_json(spec.centres)},
             {"stock_mm", length_mm(spec.stock_dia)},
             {"cut_length_mm", length_mm(spec.cut_length)},
             {"steps", spec.steps},

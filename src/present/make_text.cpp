@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "make/spec_words.hpp"
 #include "match/say.hpp"
 #include "present/csv.hpp"
 #include "present/make_words.hpp"
@@ -49,6 +50,26 @@ std::string pieces_text(const make::MakeList& list, const std::vector<make::Spec
     return table.empty() ? std::string() : table.text(width, style) + "\n";
 }
 
+// What the table leaves out: of what, how treated, and which limits are too close for a lathe.
+std::string notes_text(const make::MakeList& list, const std::vector<make::Spec>& specs,
+                       length::Unit unit, std::size_t width) {
+    std::vector<std::string> notes;
+    for (std::size_t i = 0; i < list.pieces.size(); ++i) {
+        const auto& piece = list.pieces[i];
+        if (piece.kind == make::PieceKind::pilot && notes.empty())
+            notes.push_back(specs[i].material + ". " + specs[i].treatment);
+        if (make::closer_than_turned(piece, unit))
+            notes.push_back(
+                fmt::format("Item {}: limits closer than a lathe holds, {} apart: grind "
+                            "or lap.",
+                            piece.item, say(piece.pilot.hi - piece.pilot.lo, unit)));
+    }
+    std::string text;
+    for (const auto& note : notes)
+        text += paragraph(note, width);
+    return text.empty() ? text : text + "\n";
+}
+
 std::string stock_text(const std::vector<make::BarPlan>& bars, length::Unit unit,
                        const Style& style, std::size_t width) {
     Table table({{"bar", true}, {"cut, item: length"}, {"in all", true}});
@@ -91,15 +112,15 @@ std::string make_text(const make::MakeList& list, const std::vector<make::Spec>&
                       const std::vector<make::BarPlan>& bars, length::Unit unit, const Style& style,
                       std::size_t width) {
     return settle_text(list, style, width) + pieces_text(list, specs, unit, style, width) +
-           stock_text(bars, unit, style, width) + cannot_text(list, unit, style, width) +
-           paragraph(summary(list), width);
+           notes_text(list, specs, unit, width) + stock_text(bars, unit, style, width) +
+           cannot_text(list, unit, style, width) + paragraph(summary(list), width);
 }
 
 std::string make_csv(const make::MakeList& list, const std::vector<make::Spec>& specs,
                      length::Unit unit) {
-    std::string text =
-        csv_row({"item", "kind", "owned_pilot", "pilot_dia", "pilot_length", "shank_dia",
-                 "shank_length", "stock_dia", "cut_length", "bodies", "serves"});
+    std::string text = csv_row({"item", "kind", "owned_pilot", "pilot_dia", "pilot_length",
+                                "shank_dia", "shank_length", "stock_dia", "cut_length", "bodies",
+                                "serves", "undercut", "material", "treatment"});
     for (std::size_t i = 0; i < list.pieces.size(); ++i) {
         const auto& piece = list.pieces[i];
         const auto& spec = specs[i];
@@ -109,7 +130,8 @@ std::string make_csv(const make::MakeList& list, const std::vector<make::Spec>& 
                          or_to_suit(spec.shank_dia, unit), or_to_suit(spec.shank_length, unit),
                          spec.stock_dia > length::Length() ? to_text(spec.stock_dia, unit) : "",
                          spec.cut_length > length::Length() ? to_text(spec.cut_length, unit) : "",
-                         body_numbers(piece), screws_served(piece)});
+                         body_numbers(piece), screws_served(piece),
+                         spec.undercut ? spec.undercut->name : "", spec.material, spec.treatment});
     }
     return text;
 }

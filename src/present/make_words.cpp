@@ -30,10 +30,20 @@ std::string body_numbers(const make::Piece& piece) {
     return text;
 }
 
+namespace {
+
+std::string hole_word(const make::Served& served) {
+    if (served.drill)
+        return served.drill->name;
+    return served.reamed ? "ream" : "hole";
+}
+
+} // namespace
+
 std::string screws_served(const make::Piece& piece) {
     std::vector<std::string> names;
     for (const auto& served : piece.serves) {
-        const auto name = served.screw + " (" + (served.drill ? served.drill->name : "hole") + ")";
+        const auto name = served.screw + " (" + hole_word(served) + ")";
         if (std::find(names.begin(), names.end(), name) == names.end())
             names.push_back(name);
     }

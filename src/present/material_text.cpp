@@ -51,16 +51,16 @@ std::string bare(const std::string& text) {
 }
 
 std::string from(const trade::Origin& origin) {
-    return origin.source + (origin.confidence.empty()
-                                ? std::string()
-                                : fmt::format(" ({})", trade::how_sure(origin.confidence)));
+    const bool more = !origin.confidence.empty() && origin.confidence != origin.source;
+    return origin.source +
+           (more ? fmt::format(" ({})", trade::how_sure(origin.confidence)) : std::string());
 }
 
 bool refused(const Material& material) {
     return material.restriction(Matter::refused) != nullptr;
 }
 
-// A word or two for a line of the list.
+// In a word or two.
 std::string_view short_word(Matter about) {
     switch (about) {
     case Matter::refused:
@@ -152,8 +152,10 @@ std::vector<std::string> cells(const Material& material, Unit unit) {
 
 // What it forbids or asks, each with its source; where nothing is said of a dwell it is allowed.
 void add_restrictions(Fields& fields, const Material& material) {
-    for (const auto& one : material.restrictions)
-        fields.add(std::string(trade::matter_word(one.about)), one.words + "; " + from(one.origin));
+    for (const auto& one : material.restrictions) {
+        fields.add(std::string(short_word(one.about)), one.words);
+        fields.add("  from", from(one.origin));
+    }
     if (!refused(material) && material.may_dwell())
         fields.add("dwell", "allowed: one or two turns at depth");
 }
@@ -179,8 +181,10 @@ void add_figures(Fields& fields, const Material& material, const std::vector<tra
     fields.add("feed", material.feed_class);
     add_feeds(fields, material, feeds, unit);
     fields.add("coolant", material.coolant);
-    fields.add("under a head", "at most " + pressure_text(material.pressure_low_mpa,
-                                                          material.pressure_high_mpa, unit));
+    const bool differ = material.pressure_low_mpa != material.pressure_high_mpa;
+    fields.add("limit under a head",
+               pressure_text(material.pressure_low_mpa, material.pressure_high_mpa, unit) +
+                   (differ ? ", by edition" : ""));
     fields.add("limit from", material.pressure_basis);
 }
 

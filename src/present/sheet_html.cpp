@@ -27,7 +27,11 @@ p.state { font-size: 13pt; font-weight: bold; }
 table { border-collapse: collapse; width: 100%; }
 th, td { padding: 0.1mm 1mm 0.1mm 0; text-align: left; vertical-align: top; }
 td.value { font-weight: bold; text-align: right; white-space: nowrap; }
+td.words { font-weight: bold; text-align: right; }
 table.large td { font-size: 14pt; }
+table.large td.words { font-size: 10pt; vertical-align: middle; }
+span.counterbore { display: inline-block; width: 3mm; height: 1.6mm; border: 0.3mm solid #000;
+    border-top: none; }
 table.listed th, table.listed td { border: 0.2mm solid #000; padding: 0.6mm 1.5mm; }
 table.columns { table-layout: fixed; }
 table.columns > tbody > tr > td { padding: 0 4mm 0 0; }
@@ -45,11 +49,25 @@ svg { display: block; }
 @media screen { .sheet { margin-bottom: 15mm; } }
 )";
 
+// Few fonts have the sign of a counterbore: it is drawn.
+std::string with_signs(std::string html) {
+    constexpr std::string_view k_sign = "⌴";
+    constexpr std::string_view k_drawn = "<span class=\"counterbore\"></span>";
+    for (auto at = html.find(k_sign); at != std::string::npos; at = html.find(k_sign, at))
+        html.replace(at, k_sign.size(), k_drawn);
+    return html;
+}
+
+// Words that a line may break in, such as what is assumed; a size never breaks.
+std::string_view cell_of(const job::Figure& figure) {
+    return figure.name == "assumed" || figure.name == "first" ? "words" : "value";
+}
+
 std::string rows(const std::vector<job::Figure>& figures, length::Unit unit) {
     std::string html;
     for (const auto& figure : figures)
-        html += fmt::format("<tr><td>{}</td><td class=\"value\">{}</td></tr>\n",
-                            xml_text(figure.name), xml_text(figure_value(figure.value, unit)));
+        html += fmt::format("<tr><td>{}</td><td class=\"{}\">{}</td></tr>\n", xml_text(figure.name),
+                            cell_of(figure), with_signs(xml_text(sheet_value(figure, unit))));
     return html;
 }
 
@@ -79,7 +97,7 @@ std::string ticks(const std::vector<std::string>& steps) {
 }
 
 std::string ways_html(const std::vector<job::Way>& ways) {
-    std::string html = "<h2>Other ways</h2>\n";
+    std::string html = ways.empty() ? "" : "<h2>Other ways</h2>\n";
     for (const auto& way : ways)
         html += fmt::format("<p><b>{}</b>: {}. If: {}. Mind: {}.</p>\n", xml_text(way.what),
                             xml_text(way.how), xml_text(way.conditions), xml_text(way.caution));
@@ -96,9 +114,7 @@ std::string figures_html(const job::Sheet& sheet, length::Unit unit, bool desk) 
 }
 
 std::string drawing_html(const job::Sheet& sheet, const drawing::Lettering& lettering) {
-    if (!sheet.answer)
-        return {};
-    const auto section = job::draw_section(sheet.question, *sheet.answer, lettering);
+    const auto section = job::draw_section(sheet, lettering);
     return section ? svg_element(*section) : std::string();
 }
 
@@ -114,8 +130,9 @@ std::string page(const job::Sheet& sheet, const drawing::Lettering& lettering) {
     html += "<p class=\"state\">" + xml_text(sheet_state(sheet)) + "</p>\n";
     if (!sheet.particulars.note.empty())
         html += "<p>" + xml_text(sheet.particulars.note) + "</p>\n";
-    if (!sheet.answer)
-        return html + ways_html(sheet.ways) + cautions_html(sheet) + "</div>\n";
+    if (!sheet.usable())
+        return html + figures_html(sheet, lettering.unit, false) + ways_html(sheet.ways) +
+               figures_html(sheet, lettering.unit, true) + cautions_html(sheet) + "</div>\n";
     html += fmt::format(
         "<table class=\"columns\"><tbody><tr><td class=\"figures\">\n{}{}</td><td>\n{}{}"
         "<div class=\"small\">\n{}</div></td></tr></tbody></table>\n",

@@ -42,9 +42,9 @@ std::string section_text(const job::Section& section, const SheetLayout& layout)
     const auto width = layout.width - k_indent;
     if (layout.explain)
         for (const auto& figure : section.figures)
-            text += indented(explain_figure(figure, layout.unit, width));
+            text += indented(explain_figure(figure, layout.unit, width, sheet_value));
     else
-        text += indented(figure_lines(section.figures, layout.unit, width));
+        text += indented(figure_lines(section.figures, layout.unit, width, sheet_value));
     for (const auto& note : section.notes)
         text += item("  - ", note, layout.width);
     return text;
@@ -87,13 +87,18 @@ std::string sheet_text(const job::Sheet& sheet, const SheetLayout& layout) {
     text += state_text(sheet, layout);
     if (!sheet.particulars.note.empty())
         text += item("Note: ", sheet.particulars.note, layout.width);
-    for (const auto& section : sheet.sections)
-        text += '\n' + section_text(section, layout);
+    // Where no tool will do, the figures for the desk are about one of the other ways.
+    std::string last;
+    for (const auto& section : sheet.sections) {
+        const bool about_ways = !sheet.ways.empty() && section.title.ends_with("(guidance only)");
+        (about_ways ? last : text) += '\n' + section_text(section, layout);
+    }
     if (!sheet.steps.empty())
         text += '\n' + list_text("Steps", "  [ ] ", sheet.steps, layout) +
                 "  Measured: diameter ________  depth ________\n";
     if (!sheet.ways.empty())
         text += '\n' + ways_text(sheet.ways, layout);
+    text += last;
     return text + '\n' +
            list_text("Cautions", "  - ", job::cautions(sheet.particulars.material), layout);
 }

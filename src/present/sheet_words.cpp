@@ -43,7 +43,9 @@ std::string sheet_state(const job::Sheet& sheet) {
         return "Ready";
     if (answer.kind == AnswerKind::after_work)
         return fmt::format("After work: {}", fmt::join(answer.work, "; "));
-    return "Not ready, measure first: " + match::next_step(answer);
+    if (answer.kind == AnswerKind::make_pilot)
+        return fmt::format("Not ready: make a pilot for body {} first", answer.body);
+    return "Not ready: settle first what is said below";
 }
 
 } // namespace present

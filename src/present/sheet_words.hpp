@@ -18,8 +18,8 @@ namespace present {
 [[nodiscard]] std::string lines_named(const std::vector<std::size_t>& lines,
                                       const std::vector<job::Sheet>& sheets);
 
-// `Ready`, `After work: sharpen`, `Not ready: measure first: ...`, `No counterbore on hand will
-// do`.
+// `Ready`, `After work: sharpen`, `Not ready: make a pilot for body 12 first`, `Not ready: settle
+// first ...`, `No counterbore on hand will do`.
 [[nodiscard]] std::string sheet_state(const job::Sheet& sheet);
 
 } // namespace present

@@ -31,7 +31,7 @@ constexpr auto k_feeds = R"(
     FROM feed JOIN source ON source.id = feed.source ORDER BY class, coalesce(above_nm, 0))";
 
 constexpr auto k_torques = R"(
-    SELECT chart, torque, torque_unit, about, citation, confidence, note
+    SELECT chart, torque, torque_unit, surface, about, citation, confidence, note
     FROM torque JOIN source ON source.id = torque.source WHERE size = ? ORDER BY chart)";
 
 constexpr auto k_nut_factors = R"(
@@ -57,7 +57,7 @@ trade::Torque torque_at(SQLite::Statement& row) {
     const double newton_metres = unit == "ft-lb" ? trade::k_newton_metres_in_foot_pound
                                                  : trade::k_newton_metres_in_inch_pound;
     return {text_at(row, 0), printed * newton_metres, fmt::format("{} {}", printed, unit),
-            text_at(row, 3), origin_at(row, 4)};
+            text_at(row, 3), text_at(row, 4), origin_at(row, 5)};
 }
 
 trade::Grade grade_at(SQLite::Statement& row) {

@@ -49,6 +49,8 @@ constexpr auto k_lengths = std::to_array<Field<Length>>({
     {"running most over inch", &Practice::running_most_over_inch},
     {"size on size", &Practice::size_on_size},
     {"reamed over", &Practice::reamed_over},
+    {"pilot under least", &Practice::pilot_under_least},
+    {"pilot under most", &Practice::pilot_under_most},
     {"loose over", &Practice::loose_over},
     {"slip least", &Practice::slip_least},
     {"slip most", &Practice::slip_most},
@@ -297,6 +299,7 @@ Practice read_practice(const std::vector<PracticeRow>& rows) {
     read_fields(practice, k_shares, named);
     read_fields(practice, k_texts, named);
     check_order("running", practice.running_least, practice.running_most);
+    check_order("pilot under", practice.pilot_under_least, practice.pilot_under_most);
     check_order("slip", practice.slip_least, practice.slip_most);
     check_order("good slip", practice.good_slip_least, practice.good_slip_most);
     return practice;

@@ -41,6 +41,8 @@ struct Practice {
     GoodClearance good_to_quarter;         // to 1/4
     GoodClearance good_to_half;            // to 1/2
     GoodClearance good_over_half;
+    length::Length pilot_under_least; // a pilot to be made: so far under its hole, at least
+    length::Length pilot_under_most;
     // 3 drill
     length::Length size_on_size;  // a drill so little over the screw leaves no play
     length::Length reamed_over;   // an inch hole reamed for a shoulder: so far over it at most

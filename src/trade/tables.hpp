@@ -136,6 +136,7 @@ struct Torque {
     std::string chart;
     double newton_metres = 0;
     std::string printed; // `16 ft-lb`
+    std::string surface; // that it was printed for, as the nut factors name it; empty: not said
     std::string about;   // `75 % of yield, plated, dry`
     Origin origin;
 };

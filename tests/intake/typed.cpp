@@ -108,7 +108,7 @@ class Afternoon {
 
     void take_back() {
         const int number = terminal_->prompted();
-        store("set wrong place X1 3/4 x 1/2 all broken");
+        store("set wrong place X1 13/16 x 17/32 all broken");
         const std::string answer = terminal_->enter("undo");
         expect(contains(answer, fmt::format("Taken back: {}: ", number)),
                "undo says what it took back\n" + answer);

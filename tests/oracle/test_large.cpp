@@ -114,7 +114,7 @@ match::Job job_with_made_tools(const oracle::RandomCase& one, const oracle::Tool
     const auto tool = job.sizes->tool;
     job.made.cutters = {{tool - length::thousandths(3), tool + length::thousandths(1)}};
     const auto pilot = job.holes[seed % job.holes.size()].size.lo - length::thousandths(2);
-    job.made.pilots = {{pilot - length::thousandths(1), pilot}};
+    job.made.tools = {{job.made.cutters.front(), {pilot - length::thousandths(1), pilot}}};
     return job;
 }
 

@@ -114,7 +114,7 @@ TEST_CASE("a row twice, a missing value and a wrong unit are refused") {
           "head.csv:12: NOT NULL constraint failed: head.head_dia_max_nm");
     CHECK(refusal_of("head.csv", k_quarter, "ASME B18.3 1960,1/4,,20,28,cm,.250,.375,,.354,") ==
           "head.csv:12: unit: in or mm is wanted: 'cm'");
-    CHECK(refusal_of("material.csv", "HB,steel,125,", "HB,steel,12.5,") ==
+    CHECK(refusal_of("material.csv", "HB,leaded steel,125,", "HB,leaded steel,12.5,") ==
           "material.csv:2: drill_speed: not a whole number: '12.5'");
 }
 

@@ -94,6 +94,15 @@ TEST_CASE("brass and bronze feed themselves, plastics melt, iron and laminates a
         CHECK(!words(material(name), Matter::dust).empty());
 }
 
+TEST_CASE("leaded steel, brass and bronze say that they hold lead") {
+    // C36000 (ASTM B16), C93200 (ASTM B505) and 12L14 hold lead: from memory. 29 CFR 1910.1025.
+    for (const auto* name : {"12L14", "C360", "C932"}) {
+        CHECK(names(words(material(name), Matter::dust), "holds lead"));
+        CHECK(material(name).restrictions.back().origin.source.starts_with("29 CFR 1910.1025"));
+    }
+    CHECK(words(material("naval brass"), Matter::dust).empty());
+}
+
 TEST_CASE("what is poison to cut is refused, by every name it goes by") {
     // 29 CFR 1910.1024 (beryllium), 1910.1027 (cadmium), 1910.1001 (asbestos).
     for (const auto* name :

@@ -59,7 +59,7 @@ TEST_CASE("materials come in the order of the table, whole") {
     CHECK(mild.coolant == "sulfurized cutting oil or soluble oil");
     CHECK(mild.pressure_low_mpa == 260);
     CHECK(mild.pressure_high_mpa == 490);
-    CHECK(mild.pressure_basis.starts_with("VDI 2230 (2003)"));
+    CHECK(mild.pressure_basis.starts_with("VDI 2230 in MPa: (2003) 490"));
     CHECK(mild.restrictions.empty());
     CHECK(mild.origin.confidence == "one source");
     for (const auto& material : cut_here()) {
@@ -127,6 +127,13 @@ TEST_CASE("feeds come by class and diameter and grow with both ends of the cutte
     CHECK(!feeds.back().upto);
 }
 
+TEST_CASE("a chart that says what it was printed for names that surface") {
+    const auto quarter = shop().torques("1/4");
+    REQUIRE(quarter.size() == 2);
+    CHECK(quarter[0].surface == "zinc plated");
+    CHECK(quarter[1].surface.empty());
+}
+
 TEST_CASE("torques are in newton metres beside the figure as printed") {
     // NIST SP 811, appendix B.8: 1 lbf ft is 1.355818 N m, 1 lbf in is .1129848 N m.
     const auto number_four = shop().torques("#4");
@@ -162,10 +169,10 @@ TEST_CASE("nut factors are ordered and within what was seen") {
 
 TEST_CASE("grades are those of their standards") {
     const auto grades = shop().grades();
-    REQUIRE(grades.size() == 17);
+    REQUIRE(grades.size() == 30);
     CHECK(grades.front().name == "ASTM A574");
     CHECK(grades.front().standard == "ASTM A574");
-    CHECK(grades.back().name == "ISO 3506-1 A4-80");
+    CHECK(grades.back().name == "ASTM F593 CW");
     // NIST SP 811, appendix B.8: 1 ksi is 6.894757 MPa.
     CHECK(proof("ASTM A574", in("1/2")) == about(140 * 6.894757));
     CHECK(proof("ASTM A574", in("5/8")) == about(135 * 6.894757));
@@ -187,6 +194,8 @@ TEST_CASE("grades are those of their standards") {
     CHECK(proof("ISO 3506-1 A2-50", mm("8")) == 210);
     CHECK(proof("ISO 3506-1 A2-70", mm("8")) == 450);
     CHECK(proof("ISO 3506-1 A4-80", mm("8")) == 600);
+    // A maker's page of A2 bolts: class 80, 600 MPa.
+    CHECK(proof("ISO 3506-1 A2-80", mm("8")) == 600);
     CHECK_THROWS(proof("SAE J429 grade 8", in("2")));
 }
 

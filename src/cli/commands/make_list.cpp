@@ -4,6 +4,7 @@
 // `make-list`: the least to make so that every house screw that can be met is met.
 #include <filesystem>
 
+#include "cli/calendar.hpp"
 #include "cli/command.hpp"
 #include "cli/make_request.hpp"
 #include "cli/transfer/files.hpp"
@@ -20,6 +21,8 @@ struct Options {
     MakeRequest request;
     std::string drawings; // folder for an SVG a piece
     std::string sheet;    // file for the printable sheet
+    std::string steel;    // empty: the usual one
+    bool hardened = false;
     bool letter = false;
     bool both_units = false;
     bool force = false;
@@ -27,13 +30,24 @@ struct Options {
     bool csv = false;
 };
 
+make::Treatment treatment_of(const Options& options) {
+    make::Treatment treatment;
+    treatment.hardened = options.hardened;
+    if (options.steel.empty())
+        return treatment;
+    treatment.steel = make::steel_named(options.steel);
+    if (!treatment.steel)
+        throw error::UsageError("no steel for pilots: '" + options.steel + "'", "O1, W1 or silver");
+    return treatment;
+}
+
 void write_drawings(const Options& options, const make::MakeList& list, const TurningPlan& plan,
                     const drawing::Lettering& lettering, Context& context) {
     const std::filesystem::path folder(options.drawings);
     for (std::size_t i = 0; i < list.pieces.size(); ++i) {
         const auto& piece = list.pieces[i];
         const auto path = folder / ("item-" + std::to_string(piece.item) + ".svg");
-        const auto drawing = make::draw(piece, plan.specs[i], lettering);
+        const auto drawing = make::draw(piece, plan.specs[i], lettering, today());
         transfer::write_whole(path, present::svg_file(drawing), options.force);
         context.err() << "Wrote " << path.string() << ".\n";
     }
@@ -42,15 +56,16 @@ void write_drawings(const Options& options, const make::MakeList& list, const Tu
 void write_sheet(const Options& options, const make::MakeList& list, const TurningPlan& plan,
                  const drawing::Lettering& lettering, Context& context) {
     const present::Sheet sheet{options.letter ? present::Paper::letter : present::Paper::a4,
-                               lettering};
+                               lettering, today()};
     transfer::write_whole(options.sheet, present::make_html(list, plan.specs, plan.bars, sheet),
                           options.force);
     context.err() << "Wrote " << options.sheet << ".\n";
 }
 
 error::ExitCode run(const Options& options, Context& context) {
+    const auto treatment = treatment_of(options);
     const auto list = make_list_for(options.request, context);
-    const auto plan = plan_for(list, context);
+    const auto plan = plan_for(list, treatment, context);
     const drawing::Lettering lettering{context.unit(), options.both_units};
     if (!options.drawings.empty())
         write_drawings(options, list, plan, lettering, context);
@@ -76,6 +91,11 @@ void declare_make_list(CLI::App& app, Plan& plan) {
                  "a sleeve over an owned pilot counts as a piece");
     app.add_flag("--turn-down", o.request.options.turn_down,
                  "an owned soft pilot that no screw needs may be turned smaller");
+    auto* hardened =
+        app.add_flag("--hardened", o.hardened, "new pilots are hardened, drawn and ground");
+    app.add_flag("--soft", "new pilots are left soft, for a short run (the default)")
+        ->excludes(hardened);
+    app.add_option("--steel", o.steel, "what new pilots are made of: O1 (the default), W1, silver");
     app.add_option("--drawings", o.drawings, "a drawing a piece into this folder, SVG");
     app.add_option("--html", o.sheet, "the printable sheet into this file");
     app.add_flag("--letter", o.letter, "the sheet on Letter paper rather than A4");

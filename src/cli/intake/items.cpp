@@ -191,7 +191,7 @@ class Reader {
                                      [](const Item& before) { return !before.sizes.empty(); });
         if (!any)
             throw LineError(item.at, "no size stands before it: " + std::string(item.word->text),
-                            "how a size is known comes after it: 3/4 x 1/2 mark");
+                            "how a size is known comes after it: 13/16 x 17/32 mark");
         tell_how(*item.word);
     }
 
@@ -206,7 +206,7 @@ class Reader {
         const std::string_view rest = scan_.rest();
         const std::string word(rest.substr(0, std::min(rest.find_first_of(" \t,;"), rest.size())));
         if (trade::folded(word) == "x")
-            throw LineError(scan_.at(), "no size before x: " + word, "for instance 3/4 x 1/2");
+            throw LineError(scan_.at(), "no size before x: " + word, "for instance 13/16 x 17/32");
         throw LineError(scan_.at(), "not a word of a line: " + word,
                         word.size() < k_shortest_known
                             ? k_see_help

@@ -8,7 +8,7 @@ namespace cli::intake {
 std::string_view manual() {
     return R"(One tool a line, in any order; what is left out is not known.
 
-  3/4 x 1/2 x 3/8       cutting x pilot diameter x its length, in one piece
+  13/16 x 17/32 x 3/8   cutting x pilot diameter x its length, in one piece
   7/8 bore 1/4 x 1      a removable pilot goes in: bore x depth
   7/8 removable         so too, not measured; 7/8 lost: and its pilot is lost
   7/8 no pilot          none; 7/8 pilot unknown: nobody can tell

@@ -81,7 +81,7 @@ class Sayings {
                                        [&](const Said& said) { return said.column == column; });
         if (twice && item.word == nullptr)
             throw LineError(at, "a size with neither a name nor an x before it: " + cell,
-                            "3/4 x 1/2, or shank 1/2");
+                            "13/16 x 17/32, or shank 5/8");
         if (twice)
             throw LineError(at, "said twice: " + label_of(column), "say it once");
         if (pilot_ ? is_one_of(column, k_only_bodies) : is_one_of(column, k_only_pilots))

@@ -202,7 +202,7 @@ bool Scan::take_times() {
     go(blanks + (letter ? 1 : k_times.size()));
     skip_blanks();
     if (!at_size())
-        throw LineError(at_, "no size after x", "for instance 3/4 x 1/2");
+        throw LineError(at_, "no size after x", "for instance 13/16 x 17/32");
     return true;
 }
 

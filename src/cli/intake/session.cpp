@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// A line is kept as the words of its change: `intake 3/4 x 1/2 dull`.
+// A line is kept as the words of its change: `intake 13/16 x 17/32 dull`.
 #include "cli/intake/session.hpp"
 
 #include <set>

@@ -41,13 +41,13 @@ std::string refusal(const std::string& text, const Carry& carry = {}) {
 
 TEST_CASE("a line is sizes and plain words, in any order") {
     const std::string expected =
-        "condition=dull|cut_dia=3/4|cut_how=micrometer|flutes=3|pilot_dia=1/2|"
-        "pilot_how=micrometer|pilot_kind=integral|place=B4|shank_dia=1/2";
-    CHECK(cells("3/4 x 1/2 shank 1/2 flutes 3 mic place B4 dull") == expected);
-    CHECK(cells("dull place B4 3 flutes shank 1/2 3/4 x 1/2 mic") == expected);
-    CHECK(cells("place B4; 3f s1/2; dull cut 3/4 pilot 1/2 mic") == expected);
-    CHECK(cells("3/4X1/2 mic s1/2 f3 p B4 blunt") == expected);
-    CHECK(cells("DULL Place B4 3/4 \xC3\x97 1/2 Micrometer SHANK 1/2 Flutes 3") == expected);
+        "condition=dull|cut_dia=13/16|cut_how=micrometer|flutes=4|pilot_dia=17/32|"
+        "pilot_how=micrometer|pilot_kind=integral|place=B4|shank_dia=5/8";
+    CHECK(cells("13/16 x 17/32 shank 5/8 flutes 4 mic place B4 dull") == expected);
+    CHECK(cells("dull place B4 4 flutes shank 5/8 13/16 x 17/32 mic") == expected);
+    CHECK(cells("place B4; 4f s5/8; dull cut 13/16 pilot 17/32 mic") == expected);
+    CHECK(cells("13/16X17/32 mic s5/8 f4 p B4 blunt") == expected);
+    CHECK(cells("DULL Place B4 13/16 \xC3\x97 17/32 Micrometer SHANK 5/8 Flutes 4") == expected);
 }
 
 TEST_CASE("every order of a line's parts says the same") {
@@ -116,7 +116,7 @@ TEST_CASE("sizes are taken as drawings write them") {
         {"go .1250 no-go .1260", "cut_dia=go .1250 no-go .1260"},
         {"bore go .3750 no-go .3756 x 1-1/4",
          "bore=go .3750 no-go .3756|bore_depth=1-1/4|pilot_kind=removable"},
-        {"3/4x1/2x3/8", "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral|pilot_length=3/8"},
+        {"13/16x17/32x3/8", "cut_dia=13/16|pilot_dia=17/32|pilot_kind=integral|pilot_length=3/8"},
         {"6 x 3.2 x 4 mm", "cut_dia=6 mm|pilot_dia=3.2 mm|pilot_kind=integral|pilot_length=4 mm"},
         {"1/2 x 8 mm", "cut_dia=1/2|pilot_dia=8 mm|pilot_kind=integral"},
     };
@@ -194,8 +194,8 @@ TEST_CASE("a how word tells of the sizes before it, back to the last one") {
 TEST_CASE("a place ends at a word that lines know, unless a comma holds it together") {
     CHECK(cells("3/4 place rack 1, hole 1 dull") ==
           "condition=dull|cut_dia=3/4|place=rack 1, hole 1");
-    CHECK(cells("place rack 1, hole 1 3/4 x 1/2") ==
-          "cut_dia=3/4|pilot_dia=1/2|pilot_kind=integral|place=rack 1, hole 1");
+    CHECK(cells("place rack 1, hole 1 13/16 x 17/32") ==
+          "cut_dia=13/16|pilot_dia=17/32|pilot_kind=integral|place=rack 1, hole 1");
     CHECK(cells("3/4 p drawer 1, back; fair") == "condition=fair|cut_dia=3/4|place=drawer 1, back");
     CHECK(cells("3/4 p pilot tin, school") == "cut_dia=3/4|place=pilot tin, school");
     CHECK(cells("set works store place box B, hole 1 .375") ==
@@ -231,13 +231,13 @@ TEST_CASE("what cannot be understood says where") {
         std::string expected;
     };
     const std::vector<Case> cases{
-        {"3/4 x 1/2 shnk 1/2", "10: not a word of a line: shnk"},
+        {"13/16 x 17/32 shnk 5/8", "14: not a word of a line: shnk"},
         {"3/4 x", "5: no size after x"},
         {"x 1/2", "0: no size before x: x"},
         {"pilot 9/64 marked 3", "11: a loose pilot has none: marked"},
         {"3/4 x dull", "6: no size after x"},
         {"3/4 1/2", "4: a size with neither a name nor an x before it: 1/2"},
-        {"3/4x1/2x3/8x1", "12: one size too many: 1"},
+        {"13/16x17/32x3/8x1", "16: one size too many: 1"},
         {"3/4 shank", "9: a size should follow: shank"},
         {"3/4 flutes many", "11: a whole number should follow: flutes"},
         {"3/4 place", "9: a name should follow: place"},

@@ -43,6 +43,16 @@ TEST_CASE("the ring at its limit carries just the force") {
     CHECK(carried == doctest::Approx(12'000).epsilon(1e-4));
 }
 
+TEST_CASE("the ring is never more than the head has over its hole") {
+    const Measure force{Kind::force, 1'000, 1'000'000};
+    const Measure limit{Kind::pressure, 200, 490};
+    const auto ring = std::get<length::Range>(job::cone_ring(quarter_inch(), force, limit).value);
+    // (.360 - .281) / 2
+    CHECK(ring.hi == length::inches_e5(3950));
+    CHECK(job::all_of_head(quarter_inch(), force, limit));
+    CHECK(!job::all_of_head(quarter_inch(), {Kind::force, 1'000, 1'000}, limit));
+}
+
 TEST_CASE("the cone takes force from the same torque, more with more friction, none without") {
     const auto lost = [](double factor) {
         auto seat = quarter_inch();

@@ -42,10 +42,12 @@ TEST_CASE("a machine whose slowest step is too fast says so") {
     CHECK(job::machine_speed(variable(), 149.9) == MachineSpeed{150, true});
 }
 
-TEST_CASE("a variable machine takes what is wanted within its range, in whole turns") {
-    CHECK(job::machine_speed(variable(), 611.15) == MachineSpeed{611, false});
+TEST_CASE("a variable machine takes what is wanted within its range, down to two figures") {
+    CHECK(job::machine_speed(variable(), 611.15) == MachineSpeed{610, false});
+    CHECK(job::machine_speed(variable(), 158.9) == MachineSpeed{150, false});
+    CHECK(job::machine_speed(variable(), 1190) == MachineSpeed{1100, false});
     CHECK(job::machine_speed(variable(), 150) == MachineSpeed{150, false});
-    CHECK(job::machine_speed(variable(), 2999.9) == MachineSpeed{2999, false});
+    CHECK(job::machine_speed(variable(), 2999.9) == MachineSpeed{2900, false});
     CHECK(job::machine_speed(variable(), 3000) == MachineSpeed{3000, false});
     CHECK(job::machine_speed(variable(), 5000) == MachineSpeed{3000, false});
 }

@@ -12,6 +12,7 @@
 #include "bench.hpp"
 #include "drawing/lettering.hpp"
 #include "make/drawing.hpp"
+#include "make/stock.hpp"
 #include "random_piece.hpp"
 
 using drawing::Box;
@@ -93,8 +94,14 @@ std::size_t count_texts(const Drawing& drawing, std::string_view words) {
         }));
 }
 
+std::size_t count_equal(const Drawing& drawing, std::string_view words) {
+    return static_cast<std::size_t>(
+        std::count_if(drawing.texts.begin(), drawing.texts.end(),
+                      [words](const drawing::Text& text) { return text.words == words; }));
+}
+
 Drawing drawing_of(const make::Piece& piece, const drawing::Lettering& lettering) {
-    return make::draw(piece, random_piece::specify(piece, lettering.unit), lettering);
+    return make::draw(piece, random_piece::specify(piece, lettering.unit), lettering, "2026-11-28");
 }
 
 } // namespace
@@ -181,19 +188,73 @@ TEST_CASE("a drawing names every dimension, the bodies, the drills and the screw
                      bench::tenths(3301, 3321), match::SizeClass::recommended}};
     const auto inch = drawing_of(piece, {Unit::inch, false});
     for (const auto* words :
-         {"Ø.3250-.3260", "Ø.1863-.1868", ".575-.585", ".334-.353", ".290-.300", ".170-.190",
-          ".020-.025", ".020-.030 x 45°", ".010-.020 x 45°", ".031-.041 wide", ".010-.015 deep",
+         {"Ø.3250-.3260", "Ø.1863-.1868", ".575-.585", ".334-.353", ".290-.300", ".165-.185",
+          ".020-.025", ".020-.030 x 45°", ".010-.020 x 45°",
+          "DIN 509 - F 0.4 x 0.2: .079 to .086 wide, .008 to .011 deep, R .012", "20261128-07",
           "5/16-18 socket head cap: drill 21/64 (hole .3301 to .3321 in), in body 12, recommended",
-          "12 (rack A, hole 1)", "within .001 in TIR", "32 microinch", "third angle",
-          "Section through flat"}) {
+          "12 (rack A, hole 1)", "within .001 in TIR", "32 microinch", "Section A-A",
+          "ASME Y14.5"}) {
         CAPTURE(words);
         CHECK(count_texts(inch, words) == 1);
     }
+    CHECK(count_equal(inch, "A") == 2); // both ends of the cutting plane
+    CHECK(count_equal(inch, "B") == 3); // the datum, and in both frames
+    CHECK(count_equal(inch, ".001") == 1);
+    CHECK(count_equal(inch, ".0005") == 1);
+    CHECK(count_equal(inch, "2026-11-28") == 1);
     const auto both = drawing_of(piece, {Unit::inch, true});
     CHECK(count_texts(both, "[8.255-8.280]") == 1);
     const auto metric = drawing_of(piece, {Unit::millimetre, true});
     CHECK(count_texts(metric, "Ø8.255-8.280") == 1);
     CHECK(count_texts(metric, "[.3250-.3259]") == 1); // rounded inward
+}
+
+// ISO 5456-2: the circles stand on the side that the cone is seen from in third angle, beyond it in
+// first; its small end, which shows both circles, is to the left.
+TEST_CASE("inches are drawn in third angle, millimetres in first") {
+    make::Piece piece;
+    piece.item = 1;
+    piece.pilot = bench::tenths(3250, 3260);
+    piece.shank = bench::tenths(1863, 1868);
+    piece.bodies = {bench::removable_body()};
+    for (const auto unit : {Unit::inch, Unit::millimetre}) {
+        const auto drawing = drawing_of(piece, {unit, false});
+        const auto circle =
+            std::find_if(drawing.arcs.begin(), drawing.arcs.end(), [](const drawing::Arc& arc) {
+                return arc.pen == drawing::Pen::frame && arc.radius > 2;
+            });
+        REQUIRE(circle != drawing.arcs.end());
+        double small_end = 0, large_end = 0;
+        for (const auto& line : drawing.lines) {
+            if (line.pen != drawing::Pen::frame || line.from.x != line.to.x)
+                continue;
+            const double height = std::abs(line.to.y - line.from.y);
+            if (std::abs(height - 2.2) < 0.001)
+                small_end = line.from.x;
+            else if (std::abs(height - 4.4) < 0.001)
+                large_end = line.from.x;
+        }
+        CHECK(small_end < large_end);
+        CHECK((circle->centre.x < small_end) == (unit == Unit::inch));
+    }
+}
+
+TEST_CASE("a hardened pilot's drawing keeps all its cautions") {
+    std::mt19937_64 random(33);
+    make::Treatment treatment;
+    treatment.hardened = true;
+    for (int round = 0; round < 100; ++round) {
+        const auto piece = random_piece::make(random);
+        const auto spec = make::specify(piece, bench::practice(), make::usual_bars(Unit::inch),
+                                        Unit::inch, treatment);
+        const auto drawing = make::draw(piece, spec, {Unit::inch, true}, "2026-11-28");
+        CHECK(drawing.height < 255);
+        if (piece.kind != make::PieceKind::pilot)
+            continue;
+        CHECK(count_texts(drawing, "Hot work") == 1);
+        CHECK(count_texts(drawing, "Grinding") == 1);
+        CHECK(count_texts(drawing, "to grind on") == 1);
+    }
 }
 
 TEST_CASE("what is to suit is said at its place and in a note") {

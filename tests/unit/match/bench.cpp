@@ -29,6 +29,8 @@ trade::Practice practice() {
     p.running_most_over_inch = tenths(150);
     p.size_on_size = tenths(20);
     p.reamed_over = tenths(5);
+    p.pilot_under_least = tenths(20);
+    p.pilot_under_most = tenths(40);
     p.good_to_eighth = {tenths(10), tenths(30)};
     p.good_to_quarter = {tenths(20), tenths(40)};
     p.good_to_half = {tenths(20), tenths(50)};

@@ -183,17 +183,23 @@ TEST_CASE("the tool made for the screw comes first, then the published hole, the
     auto marked = tool(4, 6000, 3400); // large, normal hole, but its marking names the screw
     marked.marking = "5/16 SHCS";
     const std::vector<trade::Body> bodies = {
-        tool(1, 5000, 3270),          // tool size, close hole
-        tool(2, 5000, 3550),          // tool size, loose hole
-        tool(3, 5900, 3400),          // large, normal hole
-        marked, tool(5, 5312, 3550)}; // the published counterbore, loose hole
+        tool(1, 5000, 3270), // tool size, close hole
+        tool(2, 5000, 3550), // tool size, loose hole
+        tool(3, 5900, 3400), // large, normal hole
+        marked,
+        tool(5, 5312, 3550),  // the published counterbore, loose hole
+        tool(6, 4990, 3110)}; // the listed tool, size on size
     auto screw = newer();
     screw.form_words = {"shcs"};
+    trade::PublishedTool handbook;
+    handbook.cut_dia.listed = length::exactly(length::sixty_fourths(32));
+    handbook.pilot_dia.listed = length::exactly(length::sixty_fourths(20));
+    screw.tools = {handbook};
     const auto report = ask(question(screw), rack_of(bodies));
     std::string order;
     for (const auto& answer : report.answers)
         order += std::to_string(answer.body) + " ";
-    CHECK(order == "4 5 1 3 2 ");
+    CHECK(order == "4 6 1 5 2 3 ");
 }
 
 TEST_CASE("a marking names a screw by its size with the form, or in metric or with a pitch alone") {

@@ -98,7 +98,7 @@ TEST_CASE("every drawing is valid XML without scripts or outside references") {
         const auto piece = random_piece::make(random);
         const drawing::Lettering lettering{length::Unit::inch, round % 2 == 0};
         const auto drawing =
-            make::draw(piece, random_piece::specify(piece, lettering.unit), lettering);
+            make::draw(piece, random_piece::specify(piece, lettering.unit), lettering, "2026-11-28");
         check_self_contained(present::svg_file(drawing));
         all += present::svg_element(drawing);
     }

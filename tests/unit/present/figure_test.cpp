@@ -67,6 +67,30 @@ TEST_CASE("lengths are printed as the shop writes them") {
     CHECK(figure_value(length::exactly(length::sixty_fourths(1)), Unit::inch) == ".0156 in");
 }
 
+TEST_CASE("a sheet's figures are written as a machinist writes them") {
+    const auto text = [](job::Value value, job::Grain grain, Unit unit) {
+        return sheet_value({"x", std::move(value), "", {}, "", grain}, unit);
+    };
+    const length::Range stop = length::exactly(length::inches_e5(32'760));
+    CHECK(text(stop, job::Grain::stop, Unit::inch) == ".328 in (21/64)");
+    CHECK(text(stop, job::Grain::stop, Unit::millimetre) == "8.3 mm");
+    const length::Range clearance{length::inches_e5(410), length::inches_e5(880)};
+    CHECK(text(clearance, job::Grain::close, Unit::inch) == ".004 to .009 in");
+    CHECK(text(clearance, job::Grain::close, Unit::millimetre) == "0.1 to 0.22 mm");
+    const auto measure = [&](Kind kind, double lo, double hi, Unit unit = Unit::inch) {
+        return text(Measure{kind, lo, hi}, job::Grain::usual, unit);
+    };
+    CHECK(measure(Kind::rotation, 358.8, 578.5) == "360 to 580 rpm");
+    CHECK(measure(Kind::rotation, 1164, 1164) == "1200 rpm");
+    CHECK(text(Measure{Kind::rotation, 1725, 1725}, job::Grain::set, Unit::inch) == "1725 rpm");
+    CHECK(measure(Kind::time, 574, 1766) == "about 20 min");
+    CHECK(measure(Kind::time, 300, 400) == "about 6 min");
+    CHECK(measure(Kind::time, 8'000, 10'000) == "about 2-1/2 h");
+    CHECK(measure(Kind::torque, 35 * 1.355818, 35 * 1.355818) == "35 ft-lb");
+    CHECK(measure(Kind::torque, 203.4, 203.4, Unit::millimetre) == "203 N m");
+    CHECK(measure(Kind::surface_speed, 53.34, 85.344) == "175 to 280 ft/min");
+}
+
 TEST_CASE("a range that prints alike is one number") {
     const auto half = length::sixty_fourths(32);
     CHECK(figure_value(length::Range{half, half + length::Length::from_nm(100)}, Unit::inch) ==

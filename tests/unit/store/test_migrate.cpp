@@ -8,6 +8,7 @@
 #include <doctest/doctest.h>
 
 #include "scratch.hpp"
+#include "store/check.hpp"
 #include "store/connection.hpp"
 #include "store/history.hpp"
 #include "store/lists.hpp"
@@ -99,6 +100,40 @@ void make_version(const std::filesystem::path& path, std::size_t steps) {
                   "VALUES (1, '2026-01-02T03:04:05Z', 1, 'machine add')");
     database.exec("INSERT INTO machine (name_key, name, chuck_lo, chuck_hi, morse) "
                   "VALUES ('mill', 'Mill', 3175000, 19050000, 4)");
+}
+
+// A catalogue of the sixth version with pilots as it took their marks: .003 in under to the mark.
+void make_with_pilots(const std::filesystem::path& path, std::string_view unit) {
+    scratch::write(path, "");
+    const auto connection = store::connect_empty(path);
+    auto& database = *connection.database;
+    const auto& all = store::migrations();
+    database.exec("PRAGMA application_id = " + std::to_string(store::k_application_id));
+    store::migrate(database, *connection.session, {all.begin(), all.begin() + 6});
+    database.exec("INSERT INTO setting (id, unit) VALUES (1, '" + std::string(unit) + "')");
+    connection.session->group = 1;
+    database.exec("INSERT INTO change_group (id, at, schema_version, words) "
+                  "VALUES (1, '2026-01-02T03:04:05Z', 6, 'add pilot')");
+    int number = 0;
+    for (const std::string pilot :
+         {"'17/64', 'mark', 6670675, 6746875", "'17/64', 'unstated', 6670675, 6746875",
+          "'.264', 'mark', 6629400, 6705600", "'9 mm', 'mark', 8923800, 9000000",
+          "'9', 'mark', 8923800, 9000000", "'17/64', 'caliper', 6721475, 6772275",
+          "'17/64 +0 -.003', 'mark', 6670675, 6746875"}) {
+        const auto id = std::to_string(++number);
+        database.exec("INSERT INTO tool_number (number, kind) VALUES (" + id + ", 'pilot')");
+        database.exec("INSERT INTO pilot (number, tool_set, pilot_dia, pilot_dia_how, "
+                      "pilot_dia_lo, pilot_dia_hi, material, place, note) VALUES (" +
+                      id + ", '', " + pilot + ", '', '', '')");
+    }
+}
+
+std::string pilot_limits(const File& file) {
+    std::string text;
+    for (const auto& pilot : store::pilots(file))
+        text += std::to_string(pilot.pilot_dia->range.lo.nm()) + " " +
+                std::to_string(pilot.pilot_dia->range.hi.nm()) + "\n";
+    return text;
 }
 
 // A catalogue with a pilot in a body, and its bytes.
@@ -277,6 +312,23 @@ TEST_CASE("a machine of any earlier version keeps its figures, and can take spee
         REQUIRE(after.size() == 1);
         CHECK(after[0].speeds.empty());
         CHECK(after[0].morse == 4);
+    }
+}
+
+// A 17/64 pilot (6.746875 mm) is .001 to .004 under its hole; 9 e8 is 8.953 to 8.975 mm (ISO
+// 286-2), less .02 mm for wear.
+TEST_CASE("pilots marked after their holes come up with the limits of that") {
+    for (const auto* unit : {"in", "mm"}) {
+        CAPTURE(unit);
+        const scratch::Folder folder;
+        make_with_pilots(folder / "c.db", unit);
+        const File file = File::open(folder / "c.db", store::Access::write);
+        const std::string bare = std::string(unit) == "mm" ? "8933000 8975000\n"  // 9 mm
+                                                           : "8923800 9000000\n"; // no such size
+        CHECK(pilot_limits(file) == "6645275 6721475\n6645275 6721475\n6629400 6705600\n"
+                                    "8933000 8975000\n" +
+                                        bare + "6721475 6772275\n6670675 6746875\n");
+        CHECK(store::check(file).whole());
     }
 }
 

@@ -137,7 +137,7 @@ TEST_CASE("a bad row is refused by name though another would hide it") {
 }
 
 TEST_CASE("least and most cannot cross") {
-    for (const std::string name : {"running", "slip", "good slip"}) {
+    for (const std::string name : {"running", "pilot under", "slip", "good slip"}) {
         auto rows = default_practice::rows();
         rows.push_back(own_row(name + " least", ".020 in"));
         CHECK(message_of([&] {
