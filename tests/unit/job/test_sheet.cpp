@@ -362,6 +362,8 @@ TEST_CASE("a job's runs take every usable line once for the tool and every tool 
             holes += sheets[line].particulars.count;
         }
         CHECK(holes == run.holes);
+        if (run.operation == "drill") // of made-up shops, whose drills may share a name
+            continue;
         CHECK(std::find(with.begin(), with.end(), run.with) == with.end());
         with.push_back(run.with);
     }
