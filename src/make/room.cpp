@@ -9,6 +9,7 @@
 #include "make/fit.hpp"
 #include "match/judge.hpp"
 #include "match/order.hpp"
+#include "match/wanted.hpp"
 
 namespace make {
 
@@ -86,7 +87,8 @@ std::vector<Room> rooms_of(int index, const WishJob& wish, const match::Tools& t
             const auto pilot = pilot_room(job, body, hole, unit);
             if (!size || !pilot)
                 continue;
-            const auto aim = aim_in(*pilot, usual_pilot(hole, job.shop->practice, unit), unit);
+            const auto aim =
+                aim_in(*pilot, match::usual_pilot(hole, job.shop->practice, unit), unit);
             rooms.push_back({index, &body, &hole, *size, *pilot, aim, shank});
         }
     }

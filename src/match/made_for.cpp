@@ -47,8 +47,8 @@ Range marked_pilot(const trade::PublishedSize& pilot, bool metric,
     return {nominal - practice.pilot_under_hole.most, nominal};
 }
 
-bool meet(const Range& a, const Range& b) {
-    return a.lo <= b.hi && b.lo <= a.hi;
+bool holds(const Range& limits, const Range& size) {
+    return limits.lo <= size.lo && size.hi <= limits.hi;
 }
 
 bool near_to(Length a, Length b) {
@@ -57,15 +57,15 @@ bool near_to(Length a, Length b) {
 
 } // namespace
 
-bool may_be_of(const std::vector<Range>& listed, const length::MaybeRange& size) {
+bool is_of(const std::vector<Range>& listed, const length::MaybeRange& size) {
     return size && std::any_of(listed.begin(), listed.end(),
-                               [&](const Range& one) { return meet(one, *size); });
+                               [&](const Range& one) { return holds(one, *size); });
 }
 
 bool is_listed(const std::vector<MadeTool>& tools, const length::MaybeRange& cutter,
                const length::MaybeRange& pilot) {
     return cutter && pilot && std::any_of(tools.begin(), tools.end(), [&](const MadeTool& tool) {
-               return meet(tool.cutter, *cutter) && meet(tool.pilot, *pilot);
+               return holds(tool.cutter, *cutter) && holds(tool.pilot, *pilot);
            });
 }
 
@@ -83,7 +83,7 @@ MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
         if (!tool.cut_dia.listed || !tool.pilot_dia.listed)
             continue;
         const Length cut = tool.cut_dia.listed->lo;
-        if (may_be_of(made.cutters, length::exactly(cut)))
+        if (is_of(made.cutters, length::exactly(cut)))
             made.tools.push_back({marked_cutter(cut, metric, practice),
                                   marked_pilot(tool.pilot_dia, metric, practice)});
     }

@@ -30,9 +30,8 @@ struct MadeFor {
 [[nodiscard]] MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
                                const trade::Practice& practice);
 
-// Whether `size` may be one of them.
-[[nodiscard]] bool may_be_of(const std::vector<length::Range>& listed,
-                             const length::MaybeRange& size);
+// Whether `size`, whatever it measures within its limits, is one of them.
+[[nodiscard]] bool is_of(const std::vector<length::Range>& listed, const length::MaybeRange& size);
 
 [[nodiscard]] bool is_listed(const std::vector<MadeTool>& tools, const length::MaybeRange& cutter,
                              const length::MaybeRange& pilot);

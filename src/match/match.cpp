@@ -55,7 +55,7 @@ Report Matcher::match(const Question& question, std::size_t most) const {
     const Job job = make_job(question, shop_, markings_.naming(question.screw));
     const auto findings = find(job, most);
     Report report;
-    report.wanted = wanted_for(job);
+    report.wanted = wanted_for(job, unit_);
     report.counts = findings.counts;
     for (const auto& found : findings.first)
         report.answers.push_back(answer_of(job, found));

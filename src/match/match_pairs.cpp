@@ -50,7 +50,7 @@ Report match_pairs(const Question& question, const Shop& shop, const Tools& tool
                    length::Unit unit, std::size_t most) {
     const Job job = make_job(question, shop, marked_for(question.screw, tools));
     Report report;
-    report.wanted = wanted_for(job);
+    report.wanted = wanted_for(job, unit);
     std::size_t closest = 0;
     for (const auto& pair : every_pair(job, tools)) {
         ++report.counts[static_cast<std::size_t>(pair.kind())];

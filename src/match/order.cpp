@@ -106,7 +106,7 @@ OrderKey order_key(const Job& job, const Triple& triple, const Weighed& weighed)
 Made made_by_body(const Job& job, const trade::BodyFacts& body) {
     if (job.made.marked.has(body.number))
         return Made::surely;
-    return may_be_of(job.made.cutters, body.cut_dia) ? Made::with_its_pilot : Made::not_so;
+    return is_of(job.made.cutters, body.cut_dia) ? Made::with_its_pilot : Made::not_so;
 }
 
 int least_made(Made made) {

@@ -25,7 +25,7 @@ Answer spell_out(const Job& job, const Triple& triple, const Records& records, l
         answer.hole = triple.hole->hole;
         answer.reamed = triple.hole->reamed;
         if (answer.kind == AnswerKind::make_pilot)
-            answer.pilot_to_make = pilot_to_make(*triple.hole);
+            answer.pilot_to_make = pilot_to_make(*triple.hole, job.shop->practice, unit);
     }
     answer.counterbore = triple.body->cut_dia;
     answer.size = size_of(job, triple);

@@ -5,7 +5,11 @@
 
 #include <algorithm>
 
+#include "trade/tolerance.hpp"
+
 namespace match {
+
+using length::Range;
 
 namespace {
 
@@ -23,18 +27,25 @@ const CandidateHole* preferred_hole(const Job& job) {
 
 } // namespace
 
-length::MaybeRange pilot_to_make(const CandidateHole& hole) {
-    const auto sized = [&hole](const trade::GoodClearance& under) -> length::MaybeRange {
-        const auto smallest = hole.size.hi - under.most;
-        const auto largest = hole.size.lo - under.least;
-        return smallest > largest ? std::nullopt
-                                  : length::MaybeRange(length::Range{smallest, largest});
-    };
-    const auto good = sized(hole.good);
-    return good ? good : sized(hole.running); // absent: the hole is not known well enough
+Range usual_pilot(const CandidateHole& hole, const trade::Practice& practice, length::Unit unit) {
+    const auto least = hole.size.lo;
+    const bool metric = hole.drill ? hole.drill->kind == trade::DrillKind::metric
+                                   : unit == length::Unit::millimetre;
+    if (metric)
+        return trade::e8_limits(least);
+    return {least - practice.pilot_under_most, least - practice.pilot_under_least};
 }
 
-Wanted wanted_for(const Job& job) {
+length::MaybeRange pilot_to_make(const CandidateHole& hole, const trade::Practice& practice,
+                                 length::Unit unit) {
+    const Range runs{hole.size.hi - hole.running.most, hole.size.lo - hole.running.least};
+    if (runs.lo > runs.hi)
+        return std::nullopt; // the hole is not known well enough
+    const auto usual = usual_pilot(hole, practice, unit);
+    return runs.lo <= usual.lo && usual.hi <= runs.hi ? usual : runs;
+}
+
+Wanted wanted_for(const Job& job, length::Unit unit) {
     const auto& practice = job.shop->practice;
     Wanted wanted;
     if (job.head) {
@@ -47,7 +58,7 @@ Wanted wanted_for(const Job& job) {
         wanted.drill = hole->drill;
         wanted.hole = hole->hole;
         wanted.reamed = hole->reamed;
-        wanted.pilot = pilot_to_make(*hole);
+        wanted.pilot = pilot_to_make(*hole, practice, unit);
     }
     wanted.depth = job.depth;
     return wanted;

@@ -20,8 +20,8 @@ namespace {
 // A published tool is less than this from the handbook's tool for the head.
 const Length k_near_tool = length::thousandths(2);
 
-bool overlap(const Range& a, const Range& b) {
-    return a.lo <= b.hi && b.lo <= a.hi;
+bool inside(const Range& limits, const Range& size) {
+    return size.lo >= limits.lo && size.hi <= limits.hi;
 }
 
 // What a cutter so marked may measure.
@@ -78,7 +78,7 @@ std::vector<Range> cutters_for(const Context& context) {
 
 bool of_one(const std::vector<Range>& listed, const Range& size) {
     return std::any_of(listed.begin(), listed.end(),
-                       [&](const Range& one) { return overlap(one, size); });
+                       [&](const Range& one) { return inside(one, size); });
 }
 
 // Of the tools whose cutter this may be.
@@ -89,7 +89,7 @@ std::vector<Range> pilots_for(const Context& context, const std::vector<Range>& 
         const length::MaybeRange& cut = tool.cut_dia.listed;
         const length::MaybeRange& pilot = tool.pilot_dia.listed;
         if (cut && pilot && of_one(cutters, *cut) &&
-            overlap(cutter_of(context, cut->lo, in_millimetres(tool)), body_cut)) {
+            inside(cutter_of(context, cut->lo, in_millimetres(tool)), body_cut)) {
             found.push_back(pilot_of(context, pilot->lo, in_millimetres(tool)));
         }
     }

@@ -5,6 +5,7 @@
 
 #include "bench.hpp"
 #include "make/fit.hpp"
+#include "match/wanted.hpp"
 
 using bench::tenths;
 using length::micrometres;
@@ -18,17 +19,17 @@ TEST_CASE("the usual pilot is under its drill, or under the least limit of its h
     hole.drill = trade::Drill{"29/64", trade::DrillKind::fraction, length::sixty_fourths(29)};
     hole.size = length::exactly(length::sixty_fourths(29));
     hole.hole = tenths(4531, 4608);
-    CHECK(make::usual_pilot(hole, practice, Unit::inch) ==
+    CHECK(match::usual_pilot(hole, practice, Unit::inch) ==
           Range{length::sixty_fourths(29) - tenths(40), length::sixty_fourths(29) - tenths(20)});
     hole.drill = trade::Drill{"8.4 mm", trade::DrillKind::metric, micrometres(8400)};
     hole.size = length::exactly(micrometres(8400));
     // DIN 373, M8 fine: pilot 8.4 e8, 8.353 to 8.375.
     const Range e8{micrometres(8353), micrometres(8375)};
-    CHECK(make::usual_pilot(hole, practice, Unit::inch) == e8);
+    CHECK(match::usual_pilot(hole, practice, Unit::inch) == e8);
     hole.drill.reset();
-    CHECK(make::usual_pilot(hole, practice, Unit::millimetre) == e8);
+    CHECK(match::usual_pilot(hole, practice, Unit::millimetre) == e8);
     hole.size = tenths(4531, 4571);
-    CHECK(make::usual_pilot(hole, practice, Unit::inch) == tenths(4491, 4511));
+    CHECK(match::usual_pilot(hole, practice, Unit::inch) == tenths(4491, 4511));
 }
 
 TEST_CASE("a width stays within its limits, on whole steps, as near its aim as they allow") {

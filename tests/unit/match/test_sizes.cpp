@@ -56,15 +56,17 @@ TEST_CASE("a washer that a counterbore is published for is held against that one
 TEST_CASE("nothing is wanted of pilot and drill where nobody knows the screw's diameter") {
     const auto shop = bench::shop();
     const auto unknown = bench::question(own_screw({}));
-    const auto wanted = match::wanted_for(match::make_job(unknown, shop, {}));
+    const auto wanted = match::wanted_for(match::make_job(unknown, shop, {}), length::Unit::inch);
     CHECK(wanted.cutter.has_value());
     CHECK_FALSE(wanted.drill.has_value());
     CHECK_FALSE(wanted.pilot.has_value());
 
     auto given = unknown;
     given.hole = {match::HoleKind::measured, "", {}, length::exactly(tenths(3400)), false};
-    CHECK(match::wanted_for(match::make_job(given, shop, {})).pilot.has_value());
+    CHECK(
+        match::wanted_for(match::make_job(given, shop, {}), length::Unit::inch).pilot.has_value());
 
     const auto known = bench::question(own_screw(length::exactly(tenths(3125))));
-    CHECK(match::wanted_for(match::make_job(known, shop, {})).drill.has_value());
+    CHECK(
+        match::wanted_for(match::make_job(known, shop, {}), length::Unit::inch).drill.has_value());
 }
