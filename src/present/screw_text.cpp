@@ -110,9 +110,10 @@ bool is_published(const trade::Screw& screw) {
     });
 }
 
-std::string taken_from_head(std::size_t width) {
-    return lines("No table publishes a counterbore for this head: it is taken from the head, by "
-                 "the practice 'published over head'.",
+std::string taken_from_head(bool hex, std::size_t width) {
+    return lines(fmt::format("No table publishes a {} for this head: it is taken from the head, by "
+                             "the practice 'published over head'.",
+                             hex ? "spotface" : "counterbore"),
                  width) +
            "\n";
 }
@@ -124,7 +125,7 @@ std::string counterbores_text(const trade::Screw& screw, length::Unit unit, cons
         table.add({row.rule, row.kind, length::to_text(row.diameter, unit), row.name,
                    sources.mark(row.origin)});
     const auto text = table.empty() ? std::string() : table.text(width, style) + "\n";
-    return is_published(screw) ? text : text + taken_from_head(width);
+    return is_published(screw) ? text : text + taken_from_head(screw.hex, width);
 }
 
 std::string key_of(const trade::Screw& screw) {

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// A small shop for the hand-written cases: a 5/16 socket head cap screw of the 1960 series, three
-// drills, and tools that are added one by one and changed where a case needs it.
+// A small shop for the hand-written cases: a 3/8 socket head cap screw, three drills, and tools
+// that are added one by one and changed where a case needs it.
 #pragma once
 
 #include "oracle/oracle.hpp"
@@ -22,10 +22,8 @@ inline trade::Drill fraction_drill(std::string name, std::int64_t of_64) {
     return {std::move(name), trade::DrillKind::fraction, length::sixty_fourths(of_64)};
 }
 
-// Heads of 5/16-18 (ASME B18.3; the older pattern from memory of the pre-1960 table, its minimum
-// less the spread of the newer).
-inline const length::Range k_newer_head = inches(44'600, 46'900);
-inline const length::Range k_older_head = inches(41'400, 43'700);
+// Head of 3/8-16 (ASME B18.3).
+inline const length::Range k_head = inches(54'000, 56'200);
 
 struct Bench {
     match::Question question;
@@ -35,17 +33,18 @@ struct Bench {
     Bench() {
         shop.practice = usual_practice();
         shop.oversize = usual_oversize();
-        shop.drills = {fraction_drill("21/64", 21), fraction_drill("11/32", 22),
-                       fraction_drill("23/64", 23)};
+        shop.drilled_holes = usual_drilled_holes();
+        shop.drills = {fraction_drill("25/64", 25), fraction_drill("13/32", 26),
+                       fraction_drill("27/64", 27)};
         trade::Screw& screw = question.screw;
-        screw.name = "5/16-18 socket head cap";
-        screw.size = trade::ScrewSize{trade::SizeSystem::inch, "5/16", length::sixty_fourths(20)};
-        screw.screw_dia = inches(31'250, 31'250);
-        screw.head_dia = k_newer_head;
-        screw.head_height = inches(30'600, 31'200);
-        screw.close = {"21/64", length::sixty_fourths(21)};
-        screw.normal = {"11/32", length::sixty_fourths(22)};
-        screw.loose = {"23/64", length::sixty_fourths(23)};
+        screw.name = "3/8-16 socket head cap";
+        screw.size = trade::ScrewSize{trade::SizeSystem::inch, "3/8", length::sixty_fourths(24)};
+        screw.screw_dia = inches(37'500, 37'500);
+        screw.head_dia = k_head;
+        screw.head_height = inches(36'800, 37'500);
+        screw.close = {"25/64", length::sixty_fourths(25)};
+        screw.normal = {"13/32", length::sixty_fourths(26)};
+        screw.loose = {"27/64", length::sixty_fourths(27)};
         question.below = length::sixty_fourths(1);
     }
 
@@ -57,37 +56,43 @@ struct Bench {
         question.screw.counterbores.push_back(row);
     }
 
-    // With a pilot of its own that runs well in a 21/64 hole.
+    // With a pilot of its own that runs well in a 25/64 hole.
     trade::Body& add_integral(std::int64_t number, std::int64_t cut) {
         trade::Body& body = tools.bodies.emplace_back();
         body.number = number;
         body.kind = trade::BodyKind::counterbore;
         body.cut_dia = about(cut);
         body.pilot_kind = trade::PilotKind::integral;
-        body.pilot_dia = about(32'750);
+        body.pilot_dia = about(38'850);
         body.pilot_length = about(50'000);
         return body;
     }
 
-    // Recommended size, a 1/4 bore, nothing to hold a pilot by that could go wrong.
+    // Recommended size, a 1/4 bore, a set screw whose point meets the flats of its pilots.
     trade::Body& add_removable(std::int64_t number) {
         trade::Body& body = tools.bodies.emplace_back();
         body.number = number;
         body.kind = trade::BodyKind::counterbore;
-        body.cut_dia = about(53'125);
+        body.cut_dia = about(62'500);
         body.pilot_kind = trade::PilotKind::removable;
         body.bore = about(25'000, 0);
-        body.retention = trade::Retention::detent;
+        body.retention = trade::Retention::set_screw;
+        body.set_screw = "#8-32";
+        body.set_screw_at = about(30'000, 0);
         return body;
     }
 
-    // Runs well in a 21/64 hole and slips into a 1/4 bore.
+    // Runs well in a 25/64 hole, slips into a 1/4 bore.
     trade::Pilot& add_pilot(std::int64_t number) {
         trade::Pilot& pilot = tools.pilots.emplace_back();
         pilot.number = number;
-        pilot.pilot_dia = about(32'750);
+        pilot.pilot_dia = about(38'850);
         pilot.pilot_length = about(50'000);
         pilot.shank_dia = about(24'950, 0);
+        pilot.shank_length = about(75'000, 0);
+        pilot.has_flat = true;
+        pilot.flat_at = about(35'000, 0);
+        pilot.flat_length = about(20'000, 0);
         return pilot;
     }
 

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "oracle/made.hpp"
 #include "oracle/sizes.hpp"
 
 namespace oracle {
@@ -113,7 +114,8 @@ Candidate described(const Context& context, const Triple& triple, std::vector<Ru
     found.shortfall = all.shortfall;
     found.size = size_class(context.question, context.shop, trade::range_of(triple.body->cut_dia));
     found.seat = seat_of(triple);
-    found.published = published_rank(context.question, triple.hole.drill);
+    found.hole = hole_class(context.question, context.shop, triple.hole);
+    found.made = made_rank(context, triple);
     const std::optional<Nose> nose = nose_of(triple);
     if (nose) {
         found.closeness = closeness(context.shop, triple.hole, nose->dia);
@@ -169,14 +171,17 @@ bool comes_before(const Candidate& a, const Candidate& b) {
     if (a.kind == AnswerKind::closest && less(b.shortfall, a.shortfall)) {
         return false;
     }
+    if (a.made != b.made) {
+        return a.made < b.made;
+    }
+    if (a.hole != b.hole) {
+        return a.hole < b.hole;
+    }
     if (size_rank(a) != size_rank(b)) {
         return size_rank(a) < size_rank(b);
     }
     if (a.seat != b.seat) {
         return a.seat < b.seat;
-    }
-    if (a.published != b.published) {
-        return a.published < b.published;
     }
     if (a.closeness != b.closeness) {
         return a.closeness && (!b.closeness || *a.closeness < *b.closeness);

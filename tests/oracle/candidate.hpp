@@ -18,8 +18,9 @@ struct Candidate {
     match::AnswerKind kind = match::AnswerKind::ready;
     Fraction shortfall; // of a closest
     std::optional<match::SizeClass> size;
-    int seat = 0;      // in this body or integral, free or none, in another body
-    int published = 0; // close, normal, loose, none of them
+    int seat = 0; // in this body or integral, free or none, in another body
+    int made = 0; // for this screw, else 1
+    HoleClass hole = HoleClass::none;
     std::optional<std::int64_t> closeness;
     int condition = 0; // of the worse of the two
 };
@@ -29,8 +30,9 @@ struct Candidate {
 [[nodiscard]] std::optional<Candidate> with_pilot_to_make(const Context& context,
                                                           const Triple& triple);
 
-// Whether `a` comes before `b`: answer, shortfall if closest, size class, seat of the pilot,
-// published drill, closeness to good, condition, number of the body, of the pilot, then the drill.
+// Whether `a` comes before `b`: answer, shortfall if closest, made for the screw, hole, size class,
+// seat of the pilot, closeness to good, condition, number of the body, of the pilot, then the
+// drill.
 [[nodiscard]] bool comes_before(const Candidate& a, const Candidate& b);
 
 // Ready, after work or measure first.

@@ -12,6 +12,9 @@ namespace oracle {
 
 void Coverage::add(const OracleReport& report) {
     not_listed_ += static_cast<std::int64_t>(report.not_listed.size());
+    for (const auto& [what, count] : report.met) {
+        met_[what] += count;
+    }
     for (const OracleAnswer& answer : report.answers) {
         ++answers_[static_cast<std::size_t>(answer.kind)];
         if (answer.size) {
@@ -36,6 +39,11 @@ std::int64_t Coverage::sizes(match::SizeClass size) const {
     return sizes_[static_cast<std::size_t>(size)];
 }
 
+std::int64_t Coverage::met(const std::string& what) const {
+    const auto found = met_.find(what);
+    return found == met_.end() ? 0 : found->second;
+}
+
 std::string Coverage::table() const {
     std::string text;
     for (std::size_t i = 0; i < answers_.size(); ++i) {
@@ -48,6 +56,9 @@ std::string Coverage::table() const {
     text += fmt::format("{:<30} {:>7} {:>7} {:>7}\n", "rule", "pass", "fail", "unknown");
     for (const auto& [rule, count] : verdicts_) {
         text += fmt::format("{:<30} {:>7} {:>7} {:>7}\n", rule, count[0], count[1], count[2]);
+    }
+    for (const auto& [what, count] : met_) {
+        text += fmt::format("{:<46} {:>7}\n", what, count);
     }
     return text;
 }

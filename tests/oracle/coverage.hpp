@@ -21,6 +21,7 @@ class Coverage {
     [[nodiscard]] std::int64_t answers(match::AnswerKind kind) const;
     [[nodiscard]] std::int64_t not_listed() const { return not_listed_; }
     [[nodiscard]] std::int64_t verdicts(const std::string& rule, match::Verdict verdict) const;
+    [[nodiscard]] std::int64_t met(const std::string& what) const;
     [[nodiscard]] std::int64_t sizes(match::SizeClass size) const;
 
     // One line an answer, one a rule.
@@ -30,6 +31,7 @@ class Coverage {
     std::array<std::int64_t, match::k_answer_kinds> answers_{};
     std::map<std::string, std::array<std::int64_t, 3>> verdicts_;
     std::array<std::int64_t, 4> sizes_{};
+    std::map<std::string, std::int64_t> met_;
     std::int64_t not_listed_ = 0;
 };
 

@@ -38,6 +38,10 @@ std::string published(const trade::Screw& screw) {
     for (const trade::Counterbore& row : screw.counterbores) {
         text += fmt::format("; {} {} {:.6g}", row.rule, row.kind, inches(row.diameter));
     }
+    for (const trade::PublishedTool& tool : screw.tools) {
+        text += fmt::format("; tool {} pilot {}", inches(tool.cut_dia.listed),
+                            inches(tool.pilot_dia.listed));
+    }
     return text;
 }
 
@@ -92,11 +96,11 @@ std::string describe(const OracleAnswer& answer) {
 
 std::string describe(const match::Question& question) {
     const trade::Screw& screw = question.screw;
-    std::string text =
-        fmt::format("{}{}{} dia {} head {} high {}{}\n  hole {} below {:.6g}", screw.name,
-                    screw.hex ? " hex" : "", screw.shoulder ? " shoulder" : "",
-                    inches(screw.screw_dia), inches(screw.head_dia), inches(screw.head_height),
-                    published(screw), hole_text(question.hole), inches(question.below.value_or(Length())));
+    std::string text = fmt::format(
+        "{}{}{} dia {} head {} high {}{}\n  hole {} below {}", screw.name, screw.hex ? " hex" : "",
+        screw.shoulder ? " shoulder" : "", inches(screw.screw_dia), inches(screw.head_dia),
+        inches(screw.head_height), published(screw), hole_text(question.hole),
+        question.below ? fmt::format("{:.6g}", inches(*question.below)) : "as usual");
     if (question.washer) {
         text += fmt::format(" washer {} by {}",
                             inches(length::MaybeRange(question.washer->outside_dia)),
@@ -117,13 +121,13 @@ std::string describe(const match::Question& question) {
 
 std::string describe(const trade::Body& body) {
     return fmt::format("body {} {} cut {} pilot {} {} by {} bore {} deep {} {} {} at {} reach {} "
-                       "shank {} {}{}",
+                       "shank {} {}{} {}",
                        body.number, trade::to_text(body.kind), inches(body.cut_dia),
                        trade::to_text(body.pilot_kind), inches(body.pilot_dia),
                        inches(body.pilot_length), inches(body.bore), inches(body.bore_depth),
                        body.retention ? trade::to_text(*body.retention) : "held ?", body.set_screw,
                        inches(body.set_screw_at), inches(body.reach), body.shank_kind,
-                       inches(body.shank_dia), in_hand_text(body));
+                       inches(body.shank_dia), in_hand_text(body), body.marking);
 }
 
 std::string describe(const trade::Pilot& pilot) {

@@ -16,22 +16,35 @@ namespace oracle {
 struct HoleChoice {
     std::optional<trade::Drill> drill;
     length::MaybeRange range;
+    bool reamed = false; // for a shoulder
 };
+
+// What a pilot is judged against: the drill itself, or the hole where none is named.
+[[nodiscard]] length::MaybeRange judged_by(const HoleChoice& hole);
 
 [[nodiscard]] length::Range drilled(const match::Shop& shop, const trade::Drill& drill);
 
-// Owned drills whose hole is surely not under the screw and whose name is not over its loose hole.
+// Owned drills that are not under the screw's greatest diameter and not over its loose hole.
 [[nodiscard]] std::vector<trade::Drill> drills_for_screw(const match::Question& question,
                                                          const match::Shop& shop);
+
+// The hole of a shoulder: reamed to it by ISO 286 H8, in inches by practice. Absent: no shoulder.
+[[nodiscard]] std::optional<HoleChoice> reamed_hole(const match::Question& question,
+                                                    const match::Shop& shop);
+
+// What the pilot may choose from: the reamed hole of a shoulder, else those drills.
+[[nodiscard]] std::vector<HoleChoice> holes_to_choose(const match::Question& question,
+                                                      const match::Shop& shop);
 
 // The hole that the question names. Not for a hole left to the pilot.
 [[nodiscard]] HoleChoice given_hole(const match::Question& question, const match::Shop& shop);
 
-// 0 close, 1 normal, 2 loose, 3 none of them.
-[[nodiscard]] int published_rank(const match::Question& question,
-                                 const std::optional<trade::Drill>& drill);
+// In the order of preference. A reamed hole is close.
+enum class HoleClass { close, normal, loose, other, size_on_size, none };
+[[nodiscard]] HoleClass hole_class(const match::Question& question, const match::Shop& shop,
+                                   const HoleChoice& hole);
 
-// Twice the distance of the average clearance from the middle of good, in nm.
+// Twice the distance of the clearance from the middle of good, in nm.
 [[nodiscard]] std::optional<std::int64_t> closeness(const match::Shop& shop, const HoleChoice& hole,
                                                     const length::MaybeRange& pilot_dia);
 

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-#include "oracle/candidate.hpp"
+#include "oracle/met.hpp"
 
 namespace oracle {
 
@@ -24,11 +24,10 @@ std::vector<HoleChoice> holes_for(const Context& context, const Triple& triple) 
     }
     const bool nothing_runs = !nose_of(triple);
     std::vector<HoleChoice> fit;
-    for (const trade::Drill& drill : drills_for_screw(context.question, context.shop)) {
-        Triple with_drill = triple;
-        with_drill.hole = {drill, drilled(context.shop, drill)};
-        if (nothing_runs || pilot_in_the_hole(context, with_drill).verdict != Verdict::fail) {
-            fit.push_back(with_drill.hole);
+    for (const HoleChoice& hole : holes_to_choose(context.question, context.shop)) {
+        const Triple with_hole{triple.body, triple.pilot, hole};
+        if (nothing_runs || pilot_in_the_hole(context, with_hole).verdict != Verdict::fail) {
+            fit.push_back(hole);
         }
     }
     if (fit.empty()) {
@@ -163,6 +162,9 @@ OracleReport judge(const match::Question& question, const match::Shop& shop,
             continue;
         }
         const std::vector<Listed> of_body = listed_of(context, body, pilots_asked, form);
+        for (const trade::Pilot& pilot : pilots_asked) {
+            report.met["unlike pair"] += unlike_pair(context, {&body, &pilot, {}}) ? 1 : 0;
+        }
         if (of_body.empty()) {
             report.not_listed.push_back(body.number);
         }
@@ -174,6 +176,9 @@ OracleReport judge(const match::Question& question, const match::Shop& shop,
     for (const Listed& one : listed) {
         ++report.counts[static_cast<std::size_t>(one.answer.kind)];
         report.answers.push_back(one.answer);
+        for (const std::string& what : met_by(context, one.candidate)) {
+            ++report.met[what];
+        }
     }
     return report;
 }

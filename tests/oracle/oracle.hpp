@@ -9,6 +9,7 @@
 
 #include <array>
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,7 +43,8 @@ struct OracleAnswer {
 struct OracleReport {
     std::vector<OracleAnswer> answers; // in order, every one of them
     std::array<std::int64_t, match::k_answer_kinds> counts{};
-    std::vector<std::int64_t> not_listed; // bodies of the set without any answer
+    std::map<std::string, std::int64_t> met; // what came up, of k_situations
+    std::vector<std::int64_t> not_listed;    // bodies of the set without any answer
 };
 
 // One answer a body, or every body and pilot together an answer of its own.

@@ -25,6 +25,9 @@ trade::BodyKind random_kind(Dice& dice, bool hex) {
 // Around the sizes where a class of size begins or ends, or where a head just goes in.
 Length random_cutter(Dice& dice, const Aim& aim) {
     const Length jitter = inches_e5(dice.between(-300, 300));
+    if (!aim.listed_cutters.empty() && dice.chance(25)) {
+        return dice.pick(aim.listed_cutters) + (dice.chance(60) ? Length() : jitter);
+    }
     switch (dice.below(7)) {
     case 0:
         return aim.head.hi + thousandths(5) + (dice.chance(30) ? Length() : jitter);
@@ -44,7 +47,9 @@ Length random_cutter(Dice& dice, const Aim& aim) {
 }
 
 void add_own_pilot(Dice& dice, trade::Body& body, const Aim& aim) {
-    body.pilot_dia = perhaps_unknown(dice, 10, random_pilot_dia(dice, aim));
+    if (!dice.chance(10)) {
+        body.pilot_dia = random_pilot_dia(dice, aim);
+    }
     body.pilot_length = perhaps_unknown(dice, 30, random_pilot_length(dice, aim));
 }
 
@@ -108,6 +113,9 @@ trade::Body random_body(Dice& dice, const match::Question& question, const Aim& 
     }
     if (dice.chance(aim.trouble / 2)) {
         body.loan = "a neighbour";
+    }
+    if (dice.chance(12)) {
+        body.marking = dice.pick(aim.markings);
     }
     body.place = "rack";
     return body;

@@ -46,6 +46,7 @@ struct RandomCase {
 // Handbook, from memory).
 [[nodiscard]] trade::Practice usual_practice();
 [[nodiscard]] std::vector<trade::Oversize> usual_oversize();
+[[nodiscard]] std::vector<trade::DrilledHole> usual_drilled_holes();
 
 // Some method of measuring, with its limits about `nominal`.
 [[nodiscard]] trade::Dimension measured(Dice& dice, length::Length nominal);

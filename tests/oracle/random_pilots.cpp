@@ -8,14 +8,16 @@ namespace oracle {
 
 using length::inches_e5;
 using length::Length;
+using length::Range;
 using length::sixty_fourths;
+using length::thousandths;
 
 namespace {
 
 // Under a bore or a hole by about so much, in hundred-thousandths of an inch.
 const std::vector<std::int64_t> k_slip = {20, 30, 40, 60, 80, 100, 150, 200, 250, 400, -100, -1500};
-const std::vector<std::int64_t> k_running = {50,  100, 150, 200,  250,  300,  400,
-                                             500, 700, 900, 1000, 1300, 2500, -600};
+const std::vector<std::int64_t> k_running = {50,  79,  80,  100,  150,  200,  250,  300,  400, 500,
+                                             600, 800, 900, 1000, 1200, 1300, 1500, 2500, -600};
 
 void add_flat(Dice& dice, trade::Pilot& pilot, const trade::Body& body) {
     const std::int64_t way = dice.below(100);
@@ -41,13 +43,22 @@ void add_flat(Dice& dice, trade::Pilot& pilot, const trade::Body& body) {
 
 } // namespace
 
-Length random_pilot_dia(Dice& dice, const Aim& aim) {
-    const HoleChoice& hole = dice.pick(aim.holes);
-    const Length from = dice.chance(50) ? hole.range->lo : hole.range->hi;
-    if (dice.chance(8)) {
-        return dice.part_of(from, 500, 1100);
+// For a listed tool's hole, or for one of the holes that the screw may go through: marked with it,
+// or so far under it.
+trade::Dimension random_pilot_dia(Dice& dice, const Aim& aim) {
+    const Range size = *judged_by(dice.pick(aim.holes));
+    Length hole = dice.chance(50) ? size.lo : size.hi;
+    if (!aim.listed_pilots.empty() && dice.chance(15)) {
+        hole = dice.pick(aim.listed_pilots);
     }
-    return from - inches_e5(dice.pick(k_running));
+    if (dice.chance(8)) {
+        return measured(dice, dice.part_of(hole, 500, 1100));
+    }
+    if (dice.chance(25)) {
+        const Range marked = {hole - thousandths(4), hole - thousandths(1)};
+        return {"", trade::How::mark, marked};
+    }
+    return measured(dice, hole - inches_e5(dice.pick(k_running)));
 }
 
 Length random_pilot_length(Dice& dice, const Aim& aim) {
@@ -73,7 +84,9 @@ std::vector<std::string> random_work(Dice& dice, const Aim& aim) {
 
 trade::Pilot random_pilot(Dice& dice, const Aim& aim, const trade::Body& body) {
     trade::Pilot pilot;
-    pilot.pilot_dia = perhaps_unknown(dice, 8, random_pilot_dia(dice, aim));
+    if (!dice.chance(8)) {
+        pilot.pilot_dia = random_pilot_dia(dice, aim);
+    }
     if (pilot.pilot_dia && dice.chance(40)) {
         pilot.pilot_dia->range = length::exactly(pilot.pilot_dia->range.lo);
     }

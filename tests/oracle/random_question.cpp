@@ -108,7 +108,8 @@ void add_thickness(Dice& dice, match::Question& question, const match::Shop& sho
     const Length cut = depth_to_cut(question, shop).value_or(about_screw(question.screw));
     const std::int64_t way = dice.below(100);
     if (way < 14) {
-        question.thick = measured(dice, dice.part_of(cut, 950, 1800)).range;
+        question.thick =
+            measured(dice, dice.part_of(cut, 950, dice.chance(50) ? 1800 : 3500)).range;
     } else if (way < 30) {
         question.blind =
             measured(dice, cut + dice.part_of(about_screw(question.screw), 300, 2500)).range;
@@ -129,8 +130,8 @@ match::Question random_question(Dice& dice, const trade::Screw& screw, const mat
     if (dice.chance(14)) {
         question.washer = random_washer(dice, screw);
     }
-    question.below = dice.pick(std::vector<Length>{Length(), sixty_fourths(1), sixty_fourths(1),
-                                                   thousandths(dice.between(1, 62))});
+    question.below = dice.pick(std::vector<std::optional<Length>>{
+        std::nullopt, std::nullopt, Length(), sixty_fourths(1), thousandths(dice.between(1, 62))});
     add_thickness(dice, question, shop);
     if (dice.chance(25)) {
         question.machine = random_machine(dice);
@@ -149,6 +150,9 @@ RandomCase random_case(std::uint64_t seed) {
     const trade::Screw screw = random_screw(dice, all_drills);
     made.shop.practice = random_practice(dice);
     made.shop.oversize = usual_oversize();
+    if (dice.chance(90)) {
+        made.shop.drilled_holes = usual_drilled_holes();
+    }
     made.shop.drills = random_drills(dice, screw, all_drills);
     made.question = random_question(dice, screw, made.shop, all_drills);
     made.tools = random_tools(dice, made.question, made.shop);

@@ -107,6 +107,9 @@ void add_counterbores(Dice& dice, trade::Screw& screw, SizeSystem system) {
         found.rule = std::move(rule);
         found.kind = std::move(kind);
         found.diameter = as_printed(head + over, system);
+        if (dice.chance(40)) {
+            found.depth_addition = as_printed(thousandths(dice.between(8, 80)), system);
+        }
         screw.counterbores.push_back(found);
     };
     if (dice.chance(30)) {
@@ -114,6 +117,10 @@ void add_counterbores(Dice& dice, trade::Screw& screw, SizeSystem system) {
     }
     if (dice.chance(20)) {
         row("handbook tools", "tool", sixty_fourths(2));
+    }
+    if (dice.chance(10)) {
+        row("wrench and clearance", screw.hex ? "socket wrench" : "other",
+            dice.part_of(head, 50, 250));
     }
     if (dice.chance(35)) {
         return;
@@ -129,10 +136,32 @@ void add_counterbores(Dice& dice, trade::Screw& screw, SizeSystem system) {
 }
 
 // An own screw: no table knows it, and its owner measured some of it.
+// Of the size of the handbook's tool or near it, for a hole of the size and for larger ones.
+void add_tools(Dice& dice, trade::Screw& screw, SizeSystem system) {
+    const bool metric = system == SizeSystem::metric;
+    const Length head = screw.head_dia->hi;
+    const Length over = sixty_fourths(system == SizeSystem::number ? 1 : 2);
+    Length cut = head + over;
+    for (const trade::Counterbore& row : screw.counterbores) {
+        cut = metric || row.kind == "tool" ? row.diameter : cut;
+    }
+    for (std::int64_t i = dice.between(0, 3); i > 0; --i) {
+        trade::PublishedTool tool;
+        tool.standard = "test tools";
+        tool.size = screw.size->text;
+        tool.unit = metric ? length::Unit::millimetre : length::Unit::inch;
+        tool.cut_dia.listed = length::exactly(cut + thousandths(dice.between(-3, 3)));
+        const Length hole = screw.size->diameter + sixty_fourths(dice.between(0, 2));
+        tool.pilot_dia.listed = length::exactly(hole);
+        screw.tools.push_back(tool);
+    }
+}
+
 void make_own(Dice& dice, trade::Screw& screw) {
     screw.size.reset();
     screw.series.clear();
     screw.counterbores.clear();
+    screw.tools.clear();
     screw.close.reset();
     screw.normal.reset();
     screw.loose.reset();
@@ -177,12 +206,14 @@ trade::Screw random_screw(Dice& dice, const std::vector<trade::Drill>& all_drill
     screw.series = "test series";
     screw.size = trade::ScrewSize{system, size.text, size.diameter};
     screw.hex = dice.chance(12);
-    screw.shoulder = !screw.hex && dice.chance(8);
+    screw.shoulder = !screw.hex && dice.chance(12);
+    screw.form_words = {screw.form};
     const Length play = dice.pick(std::vector<Length>{Length(), Length(), thousandths(4)});
     screw.screw_dia = Range{size.diameter - play, size.diameter};
     add_head(dice, screw, size.diameter, system);
     add_holes(dice, screw, size.diameter, all_drills, metric);
     add_counterbores(dice, screw, system);
+    add_tools(dice, screw, system);
     add_table_head(screw);
     if (dice.chance(9)) {
         make_own(dice, screw);

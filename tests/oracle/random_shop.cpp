@@ -84,13 +84,17 @@ trade::Practice usual_practice() {
     usual.recommended_over = thousandths(10);
     usual.large_over_published = sixty_fourths(8);
     usual.large_share_of_head = 250;
-    usual.seat_share = 950;
-    usual.running_least = thousandths(1);
+    usual.seat_share = 850;
+    usual.running_least = inches_e5(80);
     usual.running_most = thousandths(10);
+    usual.running_most_over_half = thousandths(12);
+    usual.running_most_over_inch = thousandths(15);
     usual.good_to_eighth = {thousandths(1), thousandths(3)};
     usual.good_to_quarter = {thousandths(2), thousandths(4)};
     usual.good_to_half = {thousandths(2), thousandths(5)};
     usual.good_over_half = {thousandths(3), thousandths(6)};
+    usual.size_on_size = thousandths(2);
+    usual.reamed_over = inches_e5(50);
     usual.loose_share = 125;
     usual.loose_over = sixty_fourths(3);
     usual.slip_least = inches_e5(20);
@@ -102,6 +106,11 @@ trade::Practice usual_practice() {
     usual.spotface_depth = sixty_fourths(4);
     usual.guidance_share = 500;
     usual.closest_share = 250;
+    usual.mark_cutter_under = thousandths(3);
+    usual.mark_cutter_over = thousandths(1);
+    usual.mark_metric_cutter_wear = length::micrometres(80);
+    usual.pilot_under_hole = {thousandths(1), thousandths(4)};
+    usual.mark_metric_pilot_wear = length::micrometres(20);
     return usual;
 }
 
@@ -114,6 +123,14 @@ std::vector<trade::Oversize> usual_oversize() {
             {sixty_fourths(64), inches_e5(400), inches_e5(700), inches_e5(900)}};
 }
 
+// ASME B94.11 is what drills are held to; these are the usual limits of the holes they leave (as
+// printed in handbooks, from memory).
+std::vector<trade::DrilledHole> usual_drilled_holes() {
+    return {{sixty_fourths(8), thousandths(4)},   {sixty_fourths(16), thousandths(5)},
+            {sixty_fourths(32), thousandths(6)},  {sixty_fourths(48), thousandths(8)},
+            {sixty_fourths(64), thousandths(10)}, {sixty_fourths(128), thousandths(12)}};
+}
+
 trade::Practice random_practice(Dice& dice) {
     trade::Practice practice = usual_practice();
     if (dice.chance(80)) {
@@ -123,8 +140,14 @@ trade::Practice random_practice(Dice& dice) {
     practice.tool_size_under = thousandths(dice.between(0, 6));
     practice.recommended_over = thousandths(dice.between(2, 20));
     practice.large_over_published = sixty_fourths(dice.between(4, 12));
-    practice.seat_share = dice.between(850, 980);
+    practice.seat_share = dice.between(750, 980);
     practice.running_least = inches_e5(dice.between(20, 200));
+    practice.running_most_over_half = thousandths(dice.between(8, 16));
+    practice.running_most_over_inch = thousandths(dice.between(8, 18));
+    practice.size_on_size = inches_e5(dice.between(0, 500));
+    practice.reamed_over = inches_e5(dice.between(20, 200));
+    practice.mark_cutter_under = thousandths(dice.between(0, 8));
+    practice.pilot_under_hole.most = thousandths(dice.between(1, 8));
     practice.running_most = thousandths(dice.between(6, 14));
     practice.good_to_half = {thousandths(1), thousandths(dice.between(3, 6))};
     practice.loose_share = dice.between(60, 200);
@@ -172,6 +195,10 @@ std::vector<trade::Drill> random_drills(Dice& dice, const trade::Screw& screw,
             owned.push_back(drill);
         }
     }
+    if (screw.screw_dia && dice.chance(30)) {
+        const Length play = inches_e5(dice.between(0, 250));
+        owned.push_back({"size on size", trade::DrillKind::fraction, screw.screw_dia->hi + play});
+    }
     if (!owned.empty() && dice.chance(30)) {
         const trade::Drill twin = dice.pick(owned);
         if (twin.kind != trade::DrillKind::metric) {
@@ -190,8 +217,8 @@ trade::Dimension measured(Dice& dice, Length nominal) {
     const Limits limits = dice.weighted<Limits>({{12, {0, 0, trade::How::micrometer}},
                                                  {38, {20, 20, trade::How::micrometer}},
                                                  {18, {100, 100, trade::How::caliper}},
-                                                 {20, {300, 100, trade::How::mark}},
-                                                 {8, {1500, 1500, trade::How::rule}},
+                                                 {22, {300, 100, trade::How::mark}},
+                                                 {11, {1500, 1500, trade::How::rule}},
                                                  {4, {6250, 6250, trade::How::guess}}});
     const Length least = inches_e5(1000);
     const Length value = std::max(nominal, least);

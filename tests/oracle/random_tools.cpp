@@ -20,14 +20,20 @@ std::vector<HoleChoice> holes_to_aim_at(const match::Question& question, const m
     if (question.hole.kind != match::HoleKind::chosen) {
         return {given_hole(question, shop)};
     }
-    std::vector<HoleChoice> holes;
-    for (const trade::Drill& drill : drills_for_screw(question, shop)) {
-        holes.push_back({drill, drilled(shop, drill)});
-    }
+    std::vector<HoleChoice> holes = holes_to_choose(question, shop);
     if (holes.empty()) {
-        holes.push_back({std::nullopt, length::exactly(sixty_fourths(18))});
+        holes.push_back({std::nullopt, length::exactly(sixty_fourths(18)), false});
     }
     return holes;
+}
+
+std::vector<std::string> markings_for(const trade::Screw& screw) {
+    std::vector<std::string> found = {"HSS", "test screw"};
+    if (screw.size) {
+        found.insert(found.end(), {screw.size->text, screw.size->text + " test screw",
+                                   "for " + screw.size->text + " test screw HSS"});
+    }
+    return found;
 }
 
 Aim aim_for(Dice& dice, const match::Question& question, const match::Shop& shop) {
@@ -47,6 +53,14 @@ Aim aim_for(Dice& dice, const match::Question& question, const match::Shop& shop
         aim.bores.push_back(dice.chance(70) ? dice.part_of(hole, 500, 900)
                                             : dice.part_of(hole, 960, 1200));
     }
+    for (const trade::Counterbore& row : question.screw.counterbores) {
+        aim.listed_cutters.push_back(row.diameter);
+    }
+    for (const trade::PublishedTool& tool : question.screw.tools) {
+        aim.listed_cutters.push_back(tool.cut_dia.listed->lo);
+        aim.listed_pilots.push_back(tool.pilot_dia.listed->lo);
+    }
+    aim.markings = markings_for(question.screw);
     aim.trouble = dice.pick(std::vector<std::int64_t>{0, 6, 24});
     return aim;
 }

@@ -19,12 +19,15 @@ struct Aim {
     length::Length published;
     length::Length limit;
     length::Length depth;
-    std::vector<HoleChoice> holes;     // at least one
-    std::vector<length::Length> bores; // so few that pilots fit several bodies
+    std::vector<HoleChoice> holes;              // at least one
+    std::vector<length::Length> bores;          // so few that pilots fit several bodies
+    std::vector<length::Length> listed_cutters; // published for the screw, as nominal sizes
+    std::vector<length::Length> listed_pilots;
+    std::vector<std::string> markings; // with what names the screw, and what nearly does
     std::int64_t trouble = 0;          // percent of tools with something the matter
 };
 
-[[nodiscard]] length::Length random_pilot_dia(Dice& dice, const Aim& aim);
+[[nodiscard]] trade::Dimension random_pilot_dia(Dice& dice, const Aim& aim);
 [[nodiscard]] length::Length random_pilot_length(Dice& dice, const Aim& aim);
 [[nodiscard]] std::optional<trade::Condition> random_condition(Dice& dice, const Aim& aim);
 [[nodiscard]] std::vector<std::string> random_work(Dice& dice, const Aim& aim);

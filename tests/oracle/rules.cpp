@@ -24,12 +24,12 @@ const trade::Body* body_that_holds(const Context& context, const trade::Pilot& p
 }
 
 // Only a pilot held by a set screw, or in a way that nobody recorded, needs a flat.
-bool held_by_set_screw(const trade::Body& body) {
-    return !body.retention || body.retention == trade::Retention::set_screw;
-}
-
 bool room_is_asked(const Context& context) {
     return context.question.thick || context.question.blind;
+}
+
+Judged not_in_hand(const Context& context) {
+    return failed({context.shop.practice.closest_share, 1000});
 }
 
 } // namespace
@@ -37,17 +37,17 @@ bool room_is_asked(const Context& context) {
 Judged in_hand(const Context& context, const Triple& triple) {
     const trade::Body& body = *triple.body;
     if (!at_hand(body) || body.condition == trade::Condition::broken) {
-        return failed();
+        return not_in_hand(context);
     }
     if (triple.pilot == nullptr) {
         return passed();
     }
     const trade::Pilot& pilot = *triple.pilot;
     if (pilot.retired || pilot.loan || pilot.condition == trade::Condition::broken) {
-        return failed();
+        return not_in_hand(context);
     }
     const trade::Body* holder = body_that_holds(context, pilot);
-    return holder != nullptr && !at_hand(*holder) ? failed() : passed();
+    return holder != nullptr && !at_hand(*holder) ? not_in_hand(context) : passed();
 }
 
 std::vector<Ruling> rulings(const Context& context, const Triple& triple) {
@@ -60,7 +60,7 @@ std::vector<Ruling> rulings(const Context& context, const Triple& triple) {
     }
     if (triple.pilot != nullptr) {
         all.push_back({"pilot shank in the bore", pilot_shank_in_the_bore(context, triple)});
-        if (held_by_set_screw(*triple.body)) {
+        if (!holds_otherwise(*triple.body)) {
             all.push_back({"set screw on the flat", set_screw_on_the_flat(context, triple)});
         }
         if (hole) {

@@ -34,6 +34,9 @@ struct Judged {
 
 // How far a pilot is from running in this hole, as a share of the size it would have to be.
 // Both ends are known and rule 2 fails.
+// Whether body and pilot surely hold each other in different ways.
+[[nodiscard]] bool unlike_pair(const Context& context, const Triple& triple);
+
 [[nodiscard]] Fraction pilot_misfit(const match::Shop& shop, const length::Range& hole,
                                     const length::Range& pilot_dia);
 

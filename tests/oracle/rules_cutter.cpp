@@ -20,10 +20,15 @@ namespace {
 Length clearance_needed(const Context& context, const Triple& triple) {
     const Length least = context.shop.practice.head_clearance;
     const std::optional<Nose> nose = nose_of(triple);
-    if (context.question.hole.tapped || !nose || !nose->dia || !context.question.screw.screw_dia) {
+    if (!nose || !nose->dia) {
         return least;
     }
-    return std::max(least, context.question.screw.screw_dia->hi - nose->dia->lo);
+    // In its own thread the screw stands where the hole does.
+    if (context.question.hole.tapped) {
+        return std::max(least, triple.hole.range->hi - nose->dia->lo);
+    }
+    const length::MaybeRange screw = context.question.screw.screw_dia;
+    return screw ? std::max(least, screw->hi - nose->dia->lo) : least;
 }
 
 Judged room_for_head(const Context& context, const Triple& triple) {
@@ -88,14 +93,15 @@ Judged head_in_the_counterbore(const Context& context, const Triple& triple) {
                 both(not_too_large(context, triple), seat_left(context, triple)));
 }
 
-Judged teeth_reach_the_hole(const Context&, const Triple& triple) {
+Judged teeth_reach_the_hole(const Context& context, const Triple& triple) {
     const length::MaybeRange bore = trade::range_of(triple.body->bore);
     if (!bore) {
         return unknown();
     }
-    const Range hole_over_bore = *triple.hole.range - *bore;
-    return judged(at_least(hole_over_bore, Length()),
-                  share(bore->lo - triple.hole.range->hi, bore->lo));
+    // A drill still to be chosen is not relied on to cut over.
+    const bool chosen = context.question.hole.kind == match::HoleKind::chosen;
+    const Range hole = chosen && triple.hole.drill ? *judged_by(triple.hole) : *triple.hole.range;
+    return judged(at_least(hole - *bore, Length()), share(bore->lo - hole.hi, bore->lo));
 }
 
 Judged depth(const Context& context, const Triple& triple) {
@@ -103,6 +109,9 @@ Judged depth(const Context& context, const Triple& triple) {
         Judged wrong = failed();
         wrong.shortfall = {context.shop.practice.closest_share, 1000};
         return wrong;
+    }
+    if (context.question.screw.hex && !triple.body->reach) {
+        return passed();
     }
     const std::optional<Length> need = depth_to_cut(context.question, context.shop);
     const length::MaybeRange reach = reach_of(*triple.body);

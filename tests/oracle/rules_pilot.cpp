@@ -23,13 +23,20 @@ Verdict within(const Range& have, Length least, Length most) {
     return have.hi < least || have.lo > most ? Verdict::fail : Verdict::unknown;
 }
 
+Length most_clearance(const trade::Practice& practice, Length hole) {
+    if (hole > length::sixty_fourths(64)) {
+        return practice.running_most_over_inch;
+    }
+    return hole > length::sixty_fourths(32) ? practice.running_most_over_half
+                                            : practice.running_most;
+}
+
 // No owned drill suits: the nearest of those that let the screw pass says how far off the pilot is.
 Judged no_hole_suits(const Context& context, const length::MaybeRange& pilot_dia) {
     std::optional<Fraction> nearest;
     if (pilot_dia) {
-        for (const trade::Drill& candidate : drills_for_screw(context.question, context.shop)) {
-            const Fraction misfit =
-                pilot_misfit(context.shop, drilled(context.shop, candidate), *pilot_dia);
+        for (const HoleChoice& hole : holes_to_choose(context.question, context.shop)) {
+            const Fraction misfit = pilot_misfit(context.shop, *judged_by(hole), *pilot_dia);
             if (!nearest || less(misfit, *nearest)) {
                 nearest = misfit;
             }
@@ -90,6 +97,14 @@ Judged deeper_than_cut(const Range& deep, Length cut) {
     return deep.hi <= cut ? failed(share(cut - deep.hi, cut)) : unknown();
 }
 
+// One that nobody measured is taken to be as long as it is thick, where the work leaves it room.
+length::MaybeRange length_in(const Range& thick, std::optional<Length> cut, const Nose& nose) {
+    if (nose.length || !nose.dia || !cut || thick.lo <= *cut + nose.dia->hi) {
+        return nose.length;
+    }
+    return nose.dia;
+}
+
 // So much of the pilot is in the hole as the part is thick and the pilot is long.
 Judged guided(const Context& context, const Range& thick, const Nose& nose) {
     if (!nose.dia) {
@@ -119,7 +134,7 @@ Judged room_below_seat(const Range& blind, Length cut, const Nose& nose) {
 
 Fraction pilot_misfit(const match::Shop& shop, const Range& hole, const Range& pilot_dia) {
     const Length largest = hole.hi - shop.practice.running_least;
-    const Length smallest = hole.lo - shop.practice.running_most;
+    const Length smallest = hole.lo - most_clearance(shop.practice, hole.hi);
     return pilot_dia.lo > largest ? share(pilot_dia.lo - largest, largest)
                                   : share(smallest - pilot_dia.hi, smallest);
 }
@@ -136,10 +151,11 @@ Judged pilot_in_the_hole(const Context& context, const Triple& triple) {
         return unknown();
     }
     const trade::Practice& practice = context.shop.practice;
+    const Range hole = *judged_by(triple.hole);
     const Verdict verdict =
-        within(*triple.hole.range - *nose->dia, practice.running_least, practice.running_most);
+        within(hole - *nose->dia, practice.running_least, most_clearance(practice, hole.hi));
     if (verdict == Verdict::fail) {
-        return failed(pilot_misfit(context.shop, *triple.hole.range, *nose->dia));
+        return failed(pilot_misfit(context.shop, hole, *nose->dia));
     }
     const bool taken_for_integral =
         triple.pilot == nullptr && triple.body->pilot_kind == trade::PilotKind::unknown;
@@ -158,7 +174,10 @@ Judged drill(const Context& context, const Triple& triple) {
                   share(screw->hi - triple.hole.range->hi, screw->hi));
 }
 
-Judged pilot_shank_in_the_bore(const Context& context, const Triple& triple) {
+namespace {
+
+// By the trial, or by the sizes.
+Judged goes_in(const Context& context, const Triple& triple) {
     const std::optional<trade::Tried> how = tried(context, triple);
     if (how == trade::Tried::slides_and_holds || how == trade::Tried::slides) {
         return passed();
@@ -177,12 +196,33 @@ Judged pilot_shank_in_the_bore(const Context& context, const Triple& triple) {
     return fit;
 }
 
+} // namespace
+
+// A flat is there for a set screw.
+bool unlike_pair(const Context& context, const Triple& triple) {
+    const bool found_in_it = triple.pilot->in_body == triple.body->number;
+    return takes_pilots(*triple.body) && holds_otherwise(*triple.body) &&
+           triple.pilot->has_flat == true && !tried(context, triple) && !found_in_it;
+}
+
+Judged pilot_shank_in_the_bore(const Context& context, const Triple& triple) {
+    const Judged fit = goes_in(context, triple);
+    if (!holds_otherwise(*triple.body)) {
+        return fit;
+    }
+    if (unlike_pair(context, triple)) {
+        return failed({1, 1});
+    }
+    const bool holds = tried(context, triple) == trade::Tried::slides_and_holds;
+    return fit.verdict == Verdict::pass && !holds ? unknown() : fit;
+}
+
 Judged set_screw_on_the_flat(const Context& context, const Triple& triple) {
     const bool seen_without_flat = triple.pilot->has_flat == false;
     if (tried(context, triple) == trade::Tried::slides_and_holds) {
         return seen_without_flat ? passed_after_work() : passed();
     }
-    if (!triple.body->retention) {
+    if (!holds_by(*triple.body)) {
         return unknown();
     }
     if (seen_without_flat) {
@@ -198,7 +238,10 @@ Judged pilot_has_room_and_guidance(const Context& context, const Triple& triple)
     if (context.question.thick) {
         const Range& thick = *context.question.thick;
         found = both(found, cut ? deeper_than_cut(thick, *cut) : unknown());
-        found = both(found, nose ? guided(context, thick, *nose) : passed());
+        if (nose) {
+            const Nose in_hole{nose->dia, length_in(thick, cut, *nose)};
+            found = both(found, guided(context, thick, in_hole));
+        }
     }
     if (context.question.blind) {
         const Range& blind = *context.question.blind;

@@ -5,6 +5,9 @@
 #include "oracle/sizes.hpp"
 
 #include <algorithm>
+#include <string>
+
+#include "oracle/iso286.hpp"
 
 namespace oracle {
 
@@ -21,25 +24,21 @@ bool has_system(const trade::Screw& screw, trade::SizeSystem system) {
     return screw.size && screw.size->system == system;
 }
 
-std::optional<Length> din_974_1_row(const trade::Screw& screw) {
-    for (const trade::Counterbore& row : screw.counterbores) {
-        if (row.rule.starts_with("DIN 974-1")) {
-            return row.diameter;
+// The figure of the tables: a recommendation, else a spotface, else the handbook's tool.
+const trade::Counterbore* table_row(const match::Question& question) {
+    if (washer_is_larger(question)) {
+        return nullptr;
+    }
+    for (const std::string kind : {"recommended", "spotface", "tool"}) {
+        for (const trade::Counterbore& row : question.screw.counterbores) {
+            if (row.kind == kind) {
+                return &row;
+            }
         }
     }
-    return std::nullopt;
+    return nullptr;
 }
 
-std::optional<Length> recommended_row(const trade::Screw& screw) {
-    for (const trade::Counterbore& row : screw.counterbores) {
-        if (row.kind == "recommended" || row.kind == "spotface") {
-            return row.diameter;
-        }
-    }
-    return std::nullopt;
-}
-
-// Where no table has a row for what goes in.
 Length over_head(const match::Question& question, const match::Shop& shop, Length head) {
     const auto& size = question.screw.size;
     const bool large = size && size->diameter >= length::sixty_fourths(64);
@@ -47,17 +46,23 @@ Length over_head(const match::Question& question, const match::Shop& shop, Lengt
            (large ? shop.practice.published_over_head_inch : shop.practice.published_over_head);
 }
 
-Length published(const match::Question& question, const match::Shop& shop, Length head) {
-    std::optional<Length> row;
-    if (!washer_is_larger(question)) {
-        if (has_system(question.screw, trade::SizeSystem::metric)) {
-            row = din_974_1_row(question.screw);
-        }
-        if (!row) {
-            row = recommended_row(question.screw);
+Length handbook_tool(const match::Question& question, const match::Shop& shop, Length head) {
+    const bool number = has_system(question.screw, trade::SizeSystem::number);
+    return head +
+           (number ? shop.practice.tool_over_head_number : shop.practice.tool_over_head_fraction);
+}
+
+// As asked, or as the standard of the counterbore says, or as usual.
+Length head_below(const match::Question& question, const match::Shop& shop) {
+    if (question.below) {
+        return *question.below;
+    }
+    for (const trade::Counterbore& row : question.screw.counterbores) {
+        if (row.kind == "recommended" && row.depth_addition) {
+            return *row.depth_addition;
         }
     }
-    return row.value_or(over_head(question, shop, head));
+    return shop.practice.below_flush;
 }
 
 } // namespace
@@ -72,20 +77,14 @@ length::MaybeRange what_goes_in(const match::Question& question) {
 }
 
 std::optional<Length> depth_to_cut(const match::Question& question, const match::Shop& shop) {
-    Length depth = question.below.value_or(shop.practice.below_flush);
-    if (question.washer) {
-        if (!question.washer->thickness) {
-            return std::nullopt;
-        }
-        depth = depth + question.washer->thickness->hi;
-    }
     if (question.screw.hex) {
-        return depth + shop.practice.spotface_depth;
+        return shop.practice.spotface_depth;
     }
-    if (!question.screw.head_height) {
+    if (!question.screw.head_height || (question.washer && !question.washer->thickness)) {
         return std::nullopt;
     }
-    return depth + question.screw.head_height->hi;
+    const Length washer = question.washer ? question.washer->thickness->hi : Length();
+    return question.screw.head_height->hi + washer + head_below(question, shop);
 }
 
 std::optional<Targets> targets(const match::Question& question, const match::Shop& shop) {
@@ -93,15 +92,12 @@ std::optional<Targets> targets(const match::Question& question, const match::Sho
     if (!head) {
         return std::nullopt;
     }
+    const trade::Counterbore* row = table_row(question);
     Targets found;
-    found.published = published(question, shop, head->hi);
-    if (has_system(question.screw, trade::SizeSystem::metric)) {
-        found.tool = found.published;
-    } else if (has_system(question.screw, trade::SizeSystem::number)) {
-        found.tool = head->hi + shop.practice.tool_over_head_number;
-    } else {
-        found.tool = head->hi + shop.practice.tool_over_head_fraction;
-    }
+    found.published = row != nullptr ? row->diameter : over_head(question, shop, head->hi);
+    const bool is_the_tool = row != nullptr && row->kind == "tool";
+    found.tool = is_the_tool || is_metric(question.screw) ? found.published
+                                                          : handbook_tool(question, shop, head->hi);
     const Length part_of_head = head->hi * shop.practice.large_share_of_head / 1000;
     found.limit = found.published + std::min(shop.practice.large_over_published, part_of_head);
     return found;

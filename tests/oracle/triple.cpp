@@ -40,6 +40,16 @@ std::optional<Nose> nose_of(const Triple& triple) {
     return std::nullopt;
 }
 
+std::optional<trade::Retention> holds_by(const trade::Body& body) {
+    const bool has_set_screw = !body.set_screw.empty() || body.set_screw_at;
+    return !body.retention && has_set_screw ? trade::Retention::set_screw : body.retention;
+}
+
+bool holds_otherwise(const trade::Body& body) {
+    const std::optional<trade::Retention> how = holds_by(body);
+    return how && how != trade::Retention::set_screw;
+}
+
 std::optional<trade::Tried> tried(const Context& context, const Triple& triple) {
     if (triple.pilot == nullptr) {
         return std::nullopt;

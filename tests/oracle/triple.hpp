@@ -40,6 +40,10 @@ struct Nose {
 [[nodiscard]] std::optional<Nose> nose_of(const Triple& triple);
 
 // How this pilot went in this body, if a person has tried.
+// How the body holds its pilots: as recorded, or by the set screw that is seen in it.
+[[nodiscard]] std::optional<trade::Retention> holds_by(const trade::Body& body);
+[[nodiscard]] bool holds_otherwise(const trade::Body& body); // surely not by a set screw
+
 [[nodiscard]] std::optional<trade::Tried> tried(const Context& context, const Triple& triple);
 
 } // namespace oracle

@@ -23,8 +23,8 @@ const std::map<std::string, std::string> k_sisters{{"ASA B18.3 1936", "BS 2470"}
                                                    {"ISO 14583", "ISO 7045"}};
 
 // Without a published minimum and without a sister; of ISO 7380-2 only M16.
-const std::set<std::string> k_alone{"BA socket", "BS 1083", "ASME B18.2.1 hex flange",
-                                    "EN 1665",   "EN 1662", "ISO 7380-2"};
+const std::set<std::string> k_alone{"BA socket", "BS 1083 BSW/BSF", "ASME B18.2.1 hex flange",
+                                    "EN 1665",   "EN 1662",         "ISO 7380-2"};
 
 const trade::Head* row_of(const std::vector<trade::Head>& heads, const std::string& series) {
     const auto found = std::find_if(heads.begin(), heads.end(),

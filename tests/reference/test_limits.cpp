@@ -289,7 +289,7 @@ TEST_CASE("every series has a published counterbore but those that go by the rul
                                          "ASME B18.3 shoulder",
                                          "ISO 7379",
                                          "trade shoulder",
-                                         "BS 1083",
+                                         "BS 1083 BSW/BSF",
                                          "EN 1665",
                                          "EN 1662",
                                          "ASME B18.2.1 hex flange"};

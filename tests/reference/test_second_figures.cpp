@@ -91,7 +91,7 @@ TEST_CASE("Whitworth bolts have the hexagon of the next smaller bolt of Whitwort
                                                                    {"1-3/4", "2.5763"},
                                                                    {"2", "2.7578"}}) {
         CAPTURE(size);
-        const auto apart = flats(tables::head("BS 1083", size)) - in(older);
+        const auto apart = flats(tables::head("BS 1083 BSW/BSF", size)) - in(older);
         CHECK(std::abs(apart.nm()) <= in(".006").nm());
     }
 }
@@ -101,7 +101,7 @@ TEST_CASE("Whitworth corners are no smaller than printed") {
     for (const auto& [size, printed] : std::initializer_list<Figure>{
              {"1/4", ".51"}, {"3/8", ".69"}, {"1/2", ".95"}, {"3/4", "1.39"}, {"1", "1.71"}}) {
         CAPTURE(size);
-        const auto apart = tables::head("BS 1083", size).head_dia.hi - in(printed);
+        const auto apart = tables::head("BS 1083 BSW/BSF", size).head_dia.hi - in(printed);
         CHECK(std::abs(apart.nm()) <= in(".005").nm());
     }
 }

@@ -79,7 +79,7 @@ const Spelling k_spellings[] = {
     {"M8x1 hex flange bolt", "M8x1 hex flange", "EN 1665"},
     {"M6 flange button head", "M6 flanged button head", "ISO 7380-2"},
     {"M6 torx socket head cap screw", "M6 hexalobular socket cap", "ISO 14579"},
-    {"1/2 bsw bolt", "1/2-12 hex cap", "BS 1083"},
+    {"1/2 bsw bolt", "1/2-12 hex cap", "BS 1083 BSW/BSF"},
     {"1/2-13 bolt", "1/2-13 hex cap", "ASME B18.2.1 hex cap"},
     {"M10x50 bolt", "M10 hex cap", "ISO 4017"},
     {"HHCS 3/8-16 x 2", "3/8-16 hex cap", "ASME B18.2.1 hex cap"},
@@ -181,7 +181,8 @@ TEST_CASE("Whitworth threads have the tapping drills of BS 1157:1975") {
          {Row{"3/16-24 bsw shcs", "3.7 mm"}, Row{"1/4 BSW socket", "5.1 mm"},
           Row{"1/2-12 BSW shcs", "10.5 mm"}, Row{"3/4 bsw socket", "16.25 mm"},
           Row{"1/4-26 BSF socket", "5.3 mm"}, Row{"7/16 bsf shcs", "9.7 mm"},
-          Row{"3/4 bsf shcs", "16.75 mm"}, Row{"1 in bsf shcs", "22.75 mm"}}) {
+          Row{"1/2 bsw bolt", "10.5 mm"}, Row{"3/4 bsf shcs", "16.75 mm"},
+          Row{"1 in bsf shcs", "22.75 mm"}}) {
         CAPTURE(text);
         REQUIRE(resolved(text).tap.has_value());
         CHECK(resolved(text).tap->drill == drill);

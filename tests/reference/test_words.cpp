@@ -74,7 +74,7 @@ TEST_CASE("the withdrawn series are those of DIN whose screws ISO took over, and
         if (series.withdrawn)
             withdrawn.insert(series.name);
     CHECK(withdrawn ==
-          std::set<std::string>{"DIN 912", "DIN 84", "DIN 7985", "DIN 931/933", "BS 1083"});
+          std::set<std::string>{"DIN 912", "DIN 84", "DIN 7985", "DIN 931/933", "BS 1083 BSW/BSF"});
 }
 
 TEST_CASE("screws as they are asked for at the bench find their series") {
@@ -100,7 +100,7 @@ TEST_CASE("screws as they are asked for at the bench find their series") {
           {"M8 hex flange bolt", "EN 1665"},
           {"M8 hex flange bolt EN 1662", "EN 1662"},
           {"3/8-16 hex flange screw", "ASME B18.2.1 hex flange"},
-          {"1/2 hex bolt BS 1083", "BS 1083"},
+          {"1/2 hex bolt BS 1083", "BS 1083 BSW/BSF"},
           {"M12 shoulder screw", "trade shoulder"},
           {"M10 shoulder screw", "ISO 7379"},
           {"M8 cheese head", "ISO 1207"},

@@ -22,6 +22,7 @@ struct Options {
     std::string drawings; // folder for an SVG a piece
     std::string sheet;    // file for the printable sheet
     std::string steel;    // empty: the usual one
+    bool soft = false;    // as without it
     bool hardened = false;
     bool letter = false;
     bool both_units = false;
@@ -93,7 +94,7 @@ void declare_make_list(CLI::App& app, Plan& plan) {
                  "an owned soft pilot that no screw needs may be turned smaller");
     auto* hardened =
         app.add_flag("--hardened", o.hardened, "new pilots are hardened, drawn and ground");
-    app.add_flag("--soft", "new pilots are left soft, for a short run (the default)")
+    app.add_flag("--soft", o.soft, "new pilots are left soft, for a short run (the default)")
         ->excludes(hardened);
     app.add_option("--steel", o.steel, "what new pilots are made of: O1 (the default), W1, silver");
     app.add_option("--drawings", o.drawings, "a drawing a piece into this folder, SVG");
