@@ -153,7 +153,6 @@ Range drilled_hole(const std::string& name) {
 Length depth(const std::string& screw) {
     match::Question question;
     question.screw = trade::resolve_screw(screw, "", bench().tables, {});
-    question.below = bench().practice.below_flush;
     return match::make_job(question, bench().shop).depth.value();
 }
 
