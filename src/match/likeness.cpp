@@ -27,6 +27,8 @@ Range allowed(const PublishedSize& size, Feature feature, length::Unit unit,
         return trade::limits_of({value, unit, fraction}, trade::How::mark, feature, practice);
     };
     Range range{marked(size.listed->lo).lo, marked(size.listed->hi).hi};
+    if (feature == Feature::pilot_dia) // named after its hole, or after itself
+        range.hi = std::max(range.hi, size.listed->hi);
     if (size.limits) {
         range.lo = std::min(range.lo, size.limits->lo);
         range.hi = std::max(range.hi, size.limits->hi);

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <variant>
+
 #include "job/section.hpp"
 #include "job/steps.hpp"
 #include "present/drawing_svg.hpp"
@@ -29,7 +31,7 @@ th, td { padding: 0.1mm 1mm 0.1mm 0; text-align: left; vertical-align: top; }
 td.value { font-weight: bold; text-align: right; white-space: nowrap; }
 td.words { font-weight: bold; text-align: right; }
 table.large td { font-size: 14pt; }
-table.large td.words { font-size: 10pt; vertical-align: middle; }
+table.large td.words { font-size: 13pt; }
 span.counterbore { display: inline-block; width: 3mm; height: 1.6mm; border: 0.3mm solid #000;
     border-top: none; }
 table.listed th, table.listed td { border: 0.2mm solid #000; padding: 0.6mm 1.5mm; }
@@ -58,9 +60,9 @@ std::string with_signs(std::string html) {
     return html;
 }
 
-// Words that a line may break in, such as what is assumed; a size never breaks.
+// Words may break at the end of a line; a size never does.
 std::string_view cell_of(const job::Figure& figure) {
-    return figure.name == "assumed" || figure.name == "first" ? "words" : "value";
+    return std::holds_alternative<std::string>(figure.value) ? "words" : "value";
 }
 
 std::string rows(const std::vector<job::Figure>& figures, length::Unit unit) {

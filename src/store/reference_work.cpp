@@ -57,7 +57,7 @@ trade::Torque torque_at(SQLite::Statement& row) {
     const double newton_metres = unit == "ft-lb" ? trade::k_newton_metres_in_foot_pound
                                                  : trade::k_newton_metres_in_inch_pound;
     return {text_at(row, 0), printed * newton_metres, fmt::format("{} {}", printed, unit),
-            text_at(row, 3), text_at(row, 4), origin_at(row, 5)};
+            text_at(row, 3), text_at(row, 4),         origin_at(row, 5)};
 }
 
 trade::Grade grade_at(SQLite::Statement& row) {

@@ -40,8 +40,10 @@ const trade::Counterbore* table_row(const match::Question& question) {
 }
 
 Length over_head(const match::Question& question, const match::Shop& shop, Length head) {
-    const auto& size = question.screw.size;
-    const bool large = size && size->diameter >= length::sixty_fourths(64);
+    const auto& size = question.screw.size; // a screw of the shop's own may have none
+    const auto& screw = question.screw.screw_dia;
+    const Length inch = length::sixty_fourths(64);
+    const bool large = size ? size->diameter >= inch : screw && screw->hi >= inch;
     return head +
            (large ? shop.practice.published_over_head_inch : shop.practice.published_over_head);
 }

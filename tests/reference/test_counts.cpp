@@ -197,7 +197,11 @@ TEST_CASE("every material, feed, oversize, drill limit, torque, grade and set sc
     CHECK(counted("SELECT unit, count(*) FROM set_screw GROUP BY unit") ==
           Counts{{"in", 14}, {"mm", 12}});
     CHECK(counted("SELECT standard, count(*) FROM grade GROUP BY standard") ==
-          Counts{{"ASTM A574", 2}, {"SAE J429", 5}, {"ISO 898-1", 7}, {"ISO 3506-1", 14}, {"ASTM F593", 2}});
+          Counts{{"ASTM A574", 2},
+                 {"SAE J429", 5},
+                 {"ISO 898-1", 7},
+                 {"ISO 3506-1", 14},
+                 {"ASTM F593", 2}});
 }
 
 TEST_CASE("the interface gives every row of the tables that it shows") {

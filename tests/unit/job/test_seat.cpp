@@ -6,8 +6,10 @@
 
 #include <algorithm>
 
+#include "error/error.hpp"
 #include "job/bearing.hpp"
 #include "job/seat.hpp"
+#include "job/torque.hpp"
 #include "length/print.hpp"
 #include "store/reference.hpp"
 #include "trade/conversion.hpp"
@@ -255,4 +257,18 @@ TEST_CASE("seat area and pressure hold over all heads and holes of their ranges"
     const auto pressure = measure(job::seat_pressure({Kind::force, 10'000, 12'000}, area));
     CHECK(pressure.lo == within(10'000 / area.hi, 1e-12));
     CHECK(pressure.hi == within(12'000 / area.lo, 1e-12));
+}
+
+TEST_CASE("torques are read with their unit") {
+    CHECK(job::read_torque("23 N m").lo == doctest::Approx(23));
+    CHECK(job::read_torque("23Nm").hi == doctest::Approx(23));
+    // 1 ft-lb is 1.3558 N m, 12 in-lb (NIST SP 811).
+    CHECK(job::read_torque("10 ft-lb").lo == doctest::Approx(13.558179).epsilon(1e-6));
+    CHECK(job::read_torque("120 in-lb").lo == doctest::Approx(13.558179).epsilon(1e-6));
+    CHECK(job::read_torque("15 to 17 ft-lb").hi == doctest::Approx(23.0489).epsilon(1e-5));
+    for (const char* bad :
+         {"17", "ft-lb", "-3 N m", "17 to 15 ft-lb", "1e3 N m", "nan N m", "0 N m"}) {
+        CAPTURE(bad);
+        CHECK_THROWS_AS((void)job::read_torque(bad), error::BadData);
+    }
 }

@@ -97,8 +97,8 @@ TEST_CASE("every drawing is valid XML without scripts or outside references") {
     for (int round = 0; round < 100; ++round) {
         const auto piece = random_piece::make(random);
         const drawing::Lettering lettering{length::Unit::inch, round % 2 == 0};
-        const auto drawing =
-            make::draw(piece, random_piece::specify(piece, lettering.unit), lettering, "2026-11-28");
+        const auto drawing = make::draw(piece, random_piece::specify(piece, lettering.unit),
+                                        lettering, "2026-11-28");
         check_self_contained(present::svg_file(drawing));
         all += present::svg_element(drawing);
     }
@@ -121,7 +121,7 @@ TEST_CASE("text that no XML may hold is shown as something else") {
 TEST_CASE("the sheet has a page for every piece, for A4 and for Letter") {
     std::mt19937_64 random(43);
     const auto list = random_list(random, 12);
-    const auto a4 = sheet_of(list, {present::Paper::a4, {length::Unit::inch, false}});
+    const auto a4 = sheet_of(list, {present::Paper::a4, {length::Unit::inch, false}, "2026-11-28"});
     CHECK(is_xml(a4));
     check_self_contained(a4);
     CHECK(contains(a4, "@page { size: A4; margin: 12mm; }"));
@@ -130,7 +130,8 @@ TEST_CASE("the sheet has a page for every piece, for A4 and for Letter") {
     CHECK(contains(a4, "12 pieces to make; fewer cannot do"));
     CHECK(contains(a4, "#10-32 &lt;fillister&gt;"));
     CHECK(contains(a4, "M10 socket head cap"));
-    const auto letter = sheet_of(list, {present::Paper::letter, {length::Unit::millimetre, true}});
+    const auto letter =
+        sheet_of(list, {present::Paper::letter, {length::Unit::millimetre, true}, "2026-11-28"});
     CHECK(is_xml(letter));
     CHECK(contains(letter, "@page { size: letter; margin: 12mm; }"));
     CHECK(contains(letter, "Limits are in millimetres [inches]"));
