@@ -38,9 +38,15 @@ MaybeRange as_found(const PublishedSize& size, Found found, Feature feature, len
         return std::nullopt;
     if (found == Found::at_its_limits && size.limits)
         return size.limits;
-    const auto how = found == Found::by_micrometer ? How::micrometer : How::mark;
-    return trade::limits_of({size.listed->lo, unit, unit == length::Unit::inch}, how, feature,
-                            practice);
+    const bool inch = unit == length::Unit::inch;
+    const auto marked =
+        trade::limits_of({size.listed->lo, unit, inch}, How::mark, feature, practice);
+    if (found != Found::by_micrometer)
+        return marked;
+    // A pilot is listed by its hole and measures under it.
+    const auto value =
+        feature == Feature::pilot_dia ? (marked.lo + marked.hi) / 2 : size.listed->lo;
+    return trade::limits_of({value, unit, false}, How::micrometer, feature, practice);
 }
 
 constexpr Found k_ways[] = {Found::marked, Found::at_its_limits, Found::by_micrometer};
@@ -99,6 +105,12 @@ bool looks_like(const match::ToolIdentity& identity, const std::string& name, bo
     });
 }
 
+// The drill for #0 `+1/64`, #48, is .076 and may cut .004 over: .080. 85 % of the least head, .091,
+// is .0774.
+bool leaves_little_seat(const trade::PublishedTool& row) {
+    return row.size == "#0" && row.hole == "+1/64";
+}
+
 std::string name_of(const trade::PublishedTool& row) {
     return row.standard + (row.edition.empty() ? "" : " (" + row.edition + ")");
 }
@@ -124,7 +136,10 @@ TEST_CASE("every listed tool with a screw size is found to be for that screw") {
                 as_found(row.pilot_dia, way, Feature::pilot_dia, row.unit, bench.practice);
             REQUIRE((figures.cut_dia && figures.pilot_dia));
             const auto identity = bench.identify(figures);
-            check_is_for(identity, row.size, row.hole);
+            if (leaves_little_seat(row) && way == Found::by_micrometer)
+                CHECK(identity.uses.front().surety == Surety::may_serve);
+            else
+                check_is_for(identity, row.size, row.hole);
             CHECK(looks_like(identity, name_of(row), way != Found::by_micrometer));
             check_like_heads(identity, heads);
             ++tried;
