@@ -18,7 +18,6 @@
 using job::Measure;
 using length::Length;
 using length::Range;
-using length::Unit;
 
 namespace {
 
@@ -162,7 +161,7 @@ TEST_CASE("a sheet that is not ready says what to settle or make, and has no ste
         CHECK(sheet.steps.empty());
         CHECK(!figure(sheet, "stop travel"));
         CHECK(!figure(sheet, "feed per revolution"));
-        CHECK(!job::draw_section(sheet, {Unit::inch, false}));
+        CHECK(!job::draw_section(sheet, {length::Unit::inch, false}));
         if (!sheet.answer || sheet.answer->kind == match::AnswerKind::make_pilot)
             CHECK(sheet.ways.size() >= 3);
         if (!sheet.answer) {
@@ -194,7 +193,7 @@ TEST_CASE("table and section show the same figures, and no figure comes twice") 
         std::sort(names.begin(), names.end());
         CHECK(std::adjacent_find(names.begin(), names.end()) == names.end());
         for (const bool both_units : {false, true})
-            for (const auto unit : {Unit::inch, Unit::millimetre}) {
+            for (const auto unit : {length::Unit::inch, length::Unit::millimetre}) {
                 const auto drawing = job::draw_section(sheet, {unit, both_units});
                 if (!drawing)
                     continue;
@@ -237,10 +236,10 @@ job::Sheet quarter_sheet(const job::Particulars& particulars, const std::string&
     auto question = bench::question(screw);
     question.machine = machine;
     const auto shop = bench::shop();
-    const auto report = match::match(question, shop, rack, Unit::inch, 0);
+    const auto report = match::match(question, shop, rack, length::Unit::inch, 0);
     return job::make_sheet(
         question, particulars, report, job::answer_for(report, std::nullopt, std::nullopt),
-        match::load_tools(rack), shop, job::read_books(tables(), screw), Unit::inch);
+        match::load_tools(rack), shop, job::read_books(tables(), screw), length::Unit::inch);
 }
 
 TEST_CASE("a force over proof is never on a sheet that does not say so") {
