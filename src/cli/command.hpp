@@ -18,13 +18,13 @@
 // `add_command` in CMakeLists.txt puts the command in the table.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <functional>
 #include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
 #include "error/error.hpp"
 
@@ -35,13 +35,16 @@ struct Plan {
     std::function<error::ExitCode(Context&)> run;
 };
 
+// Calls `act` when `app` is the (sub)command on the command line.
+void when_chosen(CLI::App& app, std::function<void()> act);
+
 // Makes `run` the plan when `app` is the (sub)command on the command line. The options live as
 // long as `app`.
 template <class Options>
 Options& chosen(CLI::App& app, Plan& plan,
                 error::ExitCode (*run)(const Options& options, Context& context)) {
     auto options = std::make_shared<Options>();
-    app.callback([options, run, &plan] {
+    when_chosen(app, [options, run, &plan] {
         plan.run = [options, run](Context& context) { return run(*options, context); };
     });
     return *options;

@@ -4,6 +4,8 @@
 // A tool with an unknown dimension is not within any span; --unknown finds it.
 #include "cli/filter.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include "cli/span.hpp"
 #include "trade/text.hpp"
 

@@ -4,10 +4,10 @@
 // Which tools `list` shows.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <optional>
 #include <string>
 
+#include "cli/app_fwd.hpp"
 #include "cli/record/records.hpp"
 #include "length/range.hpp"
 

@@ -3,6 +3,8 @@
 
 #include "cli/format.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include "present/csv.hpp"
 #include "present/text.hpp"
 

@@ -4,10 +4,10 @@
 // `--json` and `--csv`, for every command that prints records.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <string>
 #include <vector>
 
+#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
 
 namespace cli {

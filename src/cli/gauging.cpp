@@ -5,6 +5,7 @@
 // as typed, which is the method.
 #include "cli/gauging.hpp"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/record/date_cell.hpp"

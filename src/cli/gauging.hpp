@@ -5,10 +5,10 @@
 // result printed, and the cutting diameter written to the tool.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <optional>
 #include <string>
 
+#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
 #include "error/error.hpp"
 #include "job/gauge.hpp"

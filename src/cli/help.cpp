@@ -4,6 +4,7 @@
 // Help in 80 columns: CLI11's own formatter does not wrap.
 #include "cli/help.hpp"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "present/text.hpp"

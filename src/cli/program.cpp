@@ -4,6 +4,7 @@
 // Parsing, dispatch, and turning every error into a message, a hint and an exit code.
 #include "cli/program.hpp"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -3,6 +3,7 @@
 
 #include "cli/question.hpp"
 
+#include <CLI/CLI.hpp>
 #include <set>
 
 #include "error/error.hpp"

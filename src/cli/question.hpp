@@ -4,9 +4,9 @@
 // The question that the command line asks of the matcher, for every command that asks one.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <string>
 
+#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
 #include "match/tools.hpp"
 #include "trade/dimension.hpp"

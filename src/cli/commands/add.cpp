@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `add`: one record by options that have the names of the CSV columns.
+#include <CLI/CLI.hpp>
 #include <utility>
 
 #include "cli/command.hpp"

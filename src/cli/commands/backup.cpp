@@ -4,6 +4,8 @@
 // `backup`: a copy of the catalogue that has been compared and checked.
 #include "store/backup.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "present/text.hpp"
 

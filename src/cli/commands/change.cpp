@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `change`: new values for some columns of a tool.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"

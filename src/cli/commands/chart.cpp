@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `chart`: which screws can be counterbored, and with which body, at a glance.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/house.hpp"

@@ -4,6 +4,7 @@
 // `check`: is the catalogue whole? Every value against the history, and SQLite's own checks.
 #include "store/check.hpp"
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"

@@ -3,10 +3,12 @@
 
 // `duplicates`: tools that do the same, and what can go without any screw being served worse.
 #include "match/duplicates.hpp"
+
 #include "cli/command.hpp"
 #include "cli/house.hpp"
 #include "cli/tool.hpp"
 #include "present/duplicates_text.hpp"
+#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 

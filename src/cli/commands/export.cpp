@@ -3,6 +3,7 @@
 
 // `export`: the present records as the CSV that `import` reads. Retired tools stay behind: a row
 // has no way to say so, and they would come back as tools in hand.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <set>
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `gauge`: the cutting diameter from what can be read of a cutter that a caliper cannot span.
+#include <CLI/CLI.hpp>
 #include <charconv>
 
 #include "cli/command.hpp"

@@ -3,6 +3,7 @@
 
 // `history`: what changed, newest last: every change in a line, or one tool's life in detail.
 #include "store/history.hpp"
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/tool.hpp"
@@ -10,6 +11,7 @@
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "store/tools.hpp"
+#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 

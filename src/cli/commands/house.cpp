@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `house`: the screws that the shop wants to be able to counterbore.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/tool.hpp"

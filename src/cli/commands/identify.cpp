@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `identify`: what a tool is for, or what a screw is, from its measurements.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "cli/tool_figures.hpp"

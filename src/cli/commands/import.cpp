@@ -4,6 +4,7 @@
 // `import`: a CSV file into the catalogue: all of it or nothing, or with --rejects the rows that
 // are right. A trial that goes wrong is taken back as a whole and made again without the rows that
 // were wrong, so that what is written was right together.
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -4,6 +4,7 @@
 // `intake`: tools entered at the bench, a short line each. At a terminal every line is stored
 // before the next is asked for; lines from a file or a pipe are all looked at first, and stored one
 // by one if nothing is wrong with any of them.
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"

@@ -4,6 +4,7 @@
 // `labels`: a printable sheet of labels for the rack: the tool's number and its sizes.
 #include "present/labels_html.hpp"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"

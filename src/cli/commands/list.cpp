@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `list`: the records, a line each.
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -3,6 +3,7 @@
 
 // `loan`: who has which tools. A body goes out as it is used: with the pilot that is in it, its set
 // screw and the key.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/calendar.hpp"

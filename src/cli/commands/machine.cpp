@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `machine`: the shop's machines: the shanks their spindles take, their speeds and their travel.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/span.hpp"

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `make-list`: the least to make so that every house screw that can be met is met.
+#include <CLI/CLI.hpp>
 #include <filesystem>
 
 #include "cli/calendar.hpp"

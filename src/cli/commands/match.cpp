@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `match`: the main question. Which body, which pilot, which drill, for this screw.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/house.hpp"
 #include "cli/question.hpp"

@@ -4,6 +4,8 @@
 // `material`: what the tables say of the materials that are cut.
 #include "trade/material.hpp"
 
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "present/json.hpp"

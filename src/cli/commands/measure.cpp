@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `measure`: one dimension of a tool, measured. What was known before stays in the history.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <type_traits>
 

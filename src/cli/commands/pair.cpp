@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `pair`: a pilot goes into a body, and how it went. One that will not go in is only noted.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"

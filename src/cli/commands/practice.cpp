@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `practice`: the limits that the rules use, and changing them for this shop.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "present/csv.hpp"
 #include "present/json.hpp"

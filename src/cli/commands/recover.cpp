@@ -4,6 +4,7 @@
 // `recover`: a new catalogue from what is left of a damaged one.
 #include "store/recover.hpp"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `restore`: puts a backup in the place of the catalogue, which is saved first.
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `retire`: a tool that is gone for good, worn out or lost. Its number is not given out again.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "store/tools.hpp"

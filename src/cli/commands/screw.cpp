@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `screw`: what the tables say of a screw, with where each figure is from.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "present/screw_json.hpp"
 #include "present/screw_text.hpp"

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `sheet`: from the answer to a good hole, for one screw or for the lines of a job.
+#include <CLI/CLI.hpp>
 #include <filesystem>
 
 #include "cli/command.hpp"

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: MIT
 
 // `show`: everything that is known of one tool, and the screws it serves.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"

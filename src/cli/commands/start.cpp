@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `start`: makes a new, empty catalogue.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "present/text.hpp"
 

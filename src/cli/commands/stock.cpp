@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `stock`: the bars that the shop turns pilots from.
+#include <CLI/CLI.hpp>
+
 #include "cli/bars.hpp"
 #include "cli/command.hpp"
 #include "cli/format.hpp"

@@ -3,10 +3,12 @@
 
 // `to-measure`: what to measure or try first, by how many house screws it could settle.
 #include "match/to_measure.hpp"
+
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/house.hpp"
 #include "present/to_measure_text.hpp"
+#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `undo`: takes the newest change back, as a change of its own.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "present/text.hpp"
 #include "store/history.hpp"

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `unpair`: a pilot comes out of its body. How it went there stays known.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "store/tools.hpp"

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // `unretire`: a retired tool is in hand again.
+#include <CLI/CLI.hpp>
+
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 

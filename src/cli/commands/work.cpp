@@ -3,6 +3,7 @@
 
 // `work`: what tools need before use. Work that is done may change how a pilot goes in its body, so
 // what was tried before no longer counts.
+#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
