@@ -235,7 +235,9 @@ TEST_CASE("a shoulder screw's hole is reamed, and no drill is named") {
     auto screw = newer();
     screw.shoulder = true;
     screw.screw_dia = tenths(3095, 3105);
-    screw.close = screw.normal = screw.loose = std::nullopt;
+    screw.close.reset();
+    screw.normal.reset();
+    screw.loose.reset();
     auto body = integral_body();
     body.pilot_dia = known(tenths(3100, 3110)); // hole .3125 to .3130
     const auto answer = ask(question(screw), rack_of({body})).answers.at(0);
