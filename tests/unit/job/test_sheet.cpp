@@ -118,7 +118,7 @@ bool says(const std::string& text, std::string_view word) {
 }
 
 // A figure as the section of the hole is lettered with it.
-std::string lettering_of(const job::Figure& figure, Unit unit) {
+std::string lettering_of(const job::Figure& figure, length::Unit unit) {
     auto text = job::shop_text(std::get<Range>(figure.value), unit, figure.grain);
     if (const auto to = text.find(" to "); to != std::string::npos)
         text.replace(to, 4, "-");
