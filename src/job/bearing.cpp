@@ -71,7 +71,7 @@ length::MaybeRange bearing_face(const trade::Screw& screw) {
         return Range{flats(head->lo) * k_washer_face_percent / 100, flats(head->hi)};
     if (!screw.screw_dia || !screw.size || !socket_head(screw))
         return head;
-    const bool metric = screw.size->system == trade::SizeSystem::metric;
+    const bool metric = screw.is_metric();
     const auto screw_dia = screw.screw_dia->hi;
     const auto off = metric ? off_edge(k_metric, screw_dia) : off_edge(k_inch, screw_dia);
     return Range{head->lo - off, head->hi};

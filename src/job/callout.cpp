@@ -28,7 +28,7 @@ std::string thread_of(const match::Question& question) {
     const auto& screw = question.screw;
     if (!question.hole.tapped || !screw.size)
         return {};
-    const bool metric = screw.size->system == trade::SizeSystem::metric;
+    const bool metric = screw.is_metric();
     const auto pitch = screw.pitch.empty() ? std::string() : (metric ? "x" : "-") + screw.pitch;
     return " TAP " + screw.size->text + pitch;
 }

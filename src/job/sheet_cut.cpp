@@ -61,12 +61,6 @@ Figure known_hole(const match::Answer& answer) {
     return {"hole", *answer.hole, "as measured or given", {}, "given"};
 }
 
-// What a figure of the sheet says already.
-bool said_by_figure(const std::string& note) {
-    return note.starts_with("break the edge of the hole") ||
-           (note.starts_with("only ") && note.find("left under the head") != std::string::npos);
-}
-
 // The hole that the head takes a socket wrench into, where a table has it, else as sockets are.
 Figure socket_room(const trade::Screw& screw) {
     for (const auto& row : screw.counterbores)
@@ -176,9 +170,7 @@ Section tools_section(const Subject& subject) {
         figures.push_back(words("first", work));
     for (const auto& assumed : answer.assumed)
         figures.push_back({"assumed", assumed, "as nobody recorded it", {}, k_practice});
-    for (const auto& note : answer.notes)
-        if (!said_by_figure(note))
-            section.notes.push_back(note);
+    section.notes = answer.notes;
     return section;
 }
 

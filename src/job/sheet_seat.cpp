@@ -47,7 +47,7 @@ std::string usual_grade(const Seating& seat) {
         return "ISO 3506-1 A2-70";
     if (screw.form != "socket head cap" || !screw.size)
         return {};
-    return screw.size->system == trade::SizeSystem::metric ? "ISO 898-1 12.9" : "ASTM A574";
+    return screw.is_metric() ? "ISO 898-1 12.9" : "ASTM A574";
 }
 
 const trade::NutFactor& factor_of(const Seating& seat) {
@@ -93,7 +93,7 @@ std::optional<Strength> strength_of(const Seating& seat) {
     const auto pitch = pitch_mm(seat.question.screw);
     if (name.empty() || !pitch)
         return std::nullopt;
-    const bool metric = seat.question.screw.size->system == trade::SizeSystem::metric;
+    const bool metric = seat.question.screw.is_metric();
     const auto& grade = grade_named(name, seat);
     const auto area = stress_area(seat.diameter_mm(), *pitch, metric);
     return Strength{grade.name, area, usual_force(grade, area), proof_load(grade, area)};

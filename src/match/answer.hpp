@@ -56,7 +56,8 @@ struct Answer {
     std::vector<Reason> rules;            // those that apply, in the order of the rules
     std::vector<std::string> work;        // needed first
     std::vector<std::string> assumed;     // for sizes that nobody recorded
-    std::vector<std::string> notes;       // play, broken edge, pilot to be moved, ...
+    std::vector<std::string> notes;       // play, pilot to be moved, a better drill, ...
+    std::vector<std::string> floor_notes; // of the floor: edge to break, what is left under it
     std::string place;
 };
 

@@ -58,9 +58,8 @@ CandidateHole hole_of(const Range& size, const Range& hole, const trade::Practic
 // A shoulder is a bearing: its hole is reamed to it, whatever the pilot.
 CandidateHole reamed_hole(const trade::Screw& screw, const trade::Practice& practice) {
     const Length shoulder = screw.size->diameter;
-    const bool metric = screw.size->system == trade::SizeSystem::metric;
-    const Range hole =
-        metric ? trade::h8_limits(shoulder) : Range{shoulder, shoulder + practice.reamed_over};
+    const Range hole = screw.is_metric() ? trade::h8_limits(shoulder)
+                                         : Range{shoulder, shoulder + practice.reamed_over};
     auto candidate = hole_of(hole, hole, practice);
     candidate.published = Published::close;
     candidate.reamed = true;

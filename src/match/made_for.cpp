@@ -7,6 +7,7 @@
 #include <array>
 #include <string_view>
 
+#include "trade/dimension.hpp"
 #include "trade/tolerance.hpp"
 
 namespace match {
@@ -28,21 +29,14 @@ bool is_of_a_tool(const trade::Counterbore& row) {
     return std::find(k_kinds.begin(), k_kinds.end(), row.kind) != k_kinds.end();
 }
 
-bool is_metric(const trade::Screw& screw) {
-    return screw.size && screw.size->system == trade::SizeSystem::metric;
-}
-
-Range marked_cutter(Length nominal, bool metric, const trade::Practice& practice) {
-    if (metric)
-        return {nominal - practice.mark_metric_cutter_wear, nominal + trade::z9_over(nominal)};
-    return {nominal - practice.mark_cutter_under, nominal + practice.mark_cutter_over};
+Range marked_cutter(Length nominal, length::Unit unit, const trade::Practice& practice) {
+    return trade::limits_of({nominal, unit, false}, trade::How::mark, trade::Feature::cut_dia,
+                            practice);
 }
 
 // Named after its hole, or after itself.
-Range marked_pilot(const trade::PublishedSize& pilot, bool metric,
-                   const trade::Practice& practice) {
-    const Length nominal = pilot.listed->lo;
-    if (metric)
+Range marked_pilot(Length nominal, length::Unit unit, const trade::Practice& practice) {
+    if (unit == length::Unit::millimetre)
         return {trade::e8_limits(nominal).lo - practice.mark_metric_pilot_wear, nominal};
     return {nominal - practice.pilot_under_hole.most, nominal};
 }
@@ -72,20 +66,20 @@ bool is_listed(const std::vector<MadeTool>& tools, const length::MaybeRange& cut
 MadeFor made_for(const trade::Screw& screw, const SizeTargets& sizes,
                  const trade::Practice& practice) {
     MadeFor made;
-    const bool metric = is_metric(screw);
+    const auto unit = screw.is_metric() ? length::Unit::millimetre : length::Unit::inch;
     for (const auto& row : screw.counterbores)
         if (is_of_a_tool(row))
-            made.cutters.push_back(marked_cutter(row.diameter, metric, practice));
+            made.cutters.push_back(marked_cutter(row.diameter, unit, practice));
     for (const auto& tool : screw.tools)
         if (tool.cut_dia.listed && near_to(tool.cut_dia.listed->lo, sizes.tool))
-            made.cutters.push_back(marked_cutter(tool.cut_dia.listed->lo, metric, practice));
+            made.cutters.push_back(marked_cutter(tool.cut_dia.listed->lo, tool.unit, practice));
     for (const auto& tool : screw.tools) {
         if (!tool.cut_dia.listed || !tool.pilot_dia.listed)
             continue;
         const Length cut = tool.cut_dia.listed->lo;
         if (is_of(made.cutters, length::exactly(cut)))
-            made.tools.push_back({marked_cutter(cut, metric, practice),
-                                  marked_pilot(tool.pilot_dia, metric, practice)});
+            made.tools.push_back({marked_cutter(cut, tool.unit, practice),
+                                  marked_pilot(tool.pilot_dia.listed->lo, tool.unit, practice)});
     }
     return made;
 }

@@ -48,11 +48,10 @@ bool names(std::string_view marking, const trade::Screw& screw) {
         return false;
     if (says_form(marking, screw))
         return true;
-    const bool metric = screw.size->system == trade::SizeSystem::metric;
     const bool pitch = end < marking.size() && marking[end] == '-';
     const bool alone = std::none_of(marking.begin() + static_cast<std::ptrdiff_t>(end),
                                     marking.end(), [](char c) { return c >= 'a' && c != 'x'; });
-    return screw.form == k_usual_form && alone && (metric || pitch);
+    return screw.form == k_usual_form && alone && (screw.is_metric() || pitch);
 }
 
 Markings::Markings(const std::vector<trade::Marked>& bodies) {

@@ -89,24 +89,31 @@ std::string better_drill_note(const Job& job, const Triple& triple) {
     return {};
 }
 
+void add(std::string note, std::vector<std::string>& notes) {
+    if (!note.empty())
+        notes.push_back(std::move(note));
+}
+
 } // namespace
 
 std::vector<std::string> notes_of(const Job& job, const Triple& triple, length::Unit unit) {
     std::vector<std::string> notes;
-    const auto add = [&notes](std::string note) {
-        if (!note.empty())
-            notes.push_back(std::move(note));
-    };
     if (triple.pilot_is_in_another())
-        add("pilot " + std::to_string(triple.pilot->number) + " is in body " +
-            std::to_string(triple.pilot->in_body) + ": move it");
-    add(better_drill_note(job, triple));
-    add(ledge_note(job, unit));
+        notes.push_back("pilot " + std::to_string(triple.pilot->number) + " is in body " +
+                        std::to_string(triple.pilot->in_body) + ": move it");
+    add(better_drill_note(job, triple), notes);
     if (!triple.hole)
         return notes;
-    add(fit_note(*triple.hole));
-    add(play_note(job, triple, unit));
-    add(fillet_note(job, triple, unit));
+    add(fit_note(*triple.hole), notes);
+    add(play_note(job, triple, unit), notes);
+    return notes;
+}
+
+std::vector<std::string> floor_notes_of(const Job& job, const Triple& triple, length::Unit unit) {
+    std::vector<std::string> notes;
+    add(ledge_note(job, unit), notes);
+    if (triple.hole)
+        add(fillet_note(job, triple, unit), notes);
     return notes;
 }
 

@@ -12,10 +12,6 @@ using length::Length;
 
 namespace {
 
-bool is_metric(const trade::Screw& screw) {
-    return screw.size && screw.size->system == trade::SizeSystem::metric;
-}
-
 const trade::Counterbore* row_of(const trade::Screw& screw, std::string_view kind) {
     for (const auto& row : screw.counterbores)
         if (row.kind == kind)
@@ -56,7 +52,7 @@ SizeTargets size_targets(const trade::Screw& screw, Length head, const Washer* w
     const auto* row = washer ? counterbore_of(*washer) : published_row(screw);
     targets.published = row ? row->diameter : head + over_head(screw, practice);
     targets.source = row ? row->rule : "head and shop practice";
-    if (is_metric(screw) || (row && row->kind == "tool")) {
+    if (screw.is_metric() || (row && row->kind == "tool")) {
         targets.tool = targets.published;
     } else {
         const bool number = screw.size && screw.size->system == trade::SizeSystem::number;

@@ -36,6 +36,7 @@ Answer spell_out(const Job& job, const Triple& triple, const Records& records, l
     answer.work = work_of(job, judged, records);
     answer.assumed = assumed_of(job, triple);
     answer.notes = notes_of(job, triple, unit);
+    answer.floor_notes = floor_notes_of(job, triple, unit);
     answer.place = records.body->place;
     return answer;
 }

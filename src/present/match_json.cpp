@@ -51,7 +51,8 @@ Json wanted_json(const match::Wanted& wanted) {
 // What is assumed comes first.
 Json notes_json(const match::Answer& answer) {
     auto notes = answer.assumed;
-    notes.insert(notes.end(), answer.notes.begin(), answer.notes.end());
+    for (const auto* more : {&answer.notes, &answer.floor_notes})
+        notes.insert(notes.end(), more->begin(), more->end());
     return notes;
 }
 

@@ -101,8 +101,9 @@ std::string best_text(const match::Report& report, const MatchLayout& layout) {
                    match::next_step(answer));
     for (const auto& assumed : answer.assumed)
         fields.add("assumed", assumed);
-    for (const auto& note : answer.notes)
-        fields.add("note", note);
+    for (const auto* notes : {&answer.notes, &answer.floor_notes})
+        for (const auto& note : *notes)
+            fields.add("note", note);
     return headline(answer, layout.style) + fields.text(layout.width);
 }
 

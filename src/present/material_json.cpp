@@ -37,12 +37,8 @@ Json restrictions_json(const trade::Material& material) {
     return list;
 }
 
-bool refused(const trade::Material& material) {
-    return material.restriction(trade::Matter::refused) != nullptr;
-}
-
 Json speed_json(const trade::Material& material) {
-    if (refused(material))
+    if (material.refused())
         return nullptr;
     return Json::array({metres(material.speed_low), metres(material.speed_high)});
 }
@@ -50,7 +46,7 @@ Json speed_json(const trade::Material& material) {
 } // namespace
 
 Json material_json(const trade::Material& material, const std::vector<trade::Feed>& feeds) {
-    const bool cut = !refused(material);
+    const bool cut = !material.refused();
     return {{"name", material.name},
             {"asked_as", text_json(material.asked_as)},
             {"condition", text_json(material.condition)},

@@ -56,10 +56,6 @@ std::string from(const trade::Origin& origin) {
            (more ? fmt::format(" ({})", trade::how_sure(origin.confidence)) : std::string());
 }
 
-bool refused(const Material& material) {
-    return material.restriction(Matter::refused) != nullptr;
-}
-
 // In a word or two.
 std::string_view short_word(Matter about) {
     switch (about) {
@@ -140,7 +136,7 @@ std::vector<std::string> cells(const Material& material, Unit unit) {
             material.pressure_basis,
             restriction_cell(material, Matter::refused),
             restriction_cell(material, Matter::fire),
-            dwell.empty() && !refused(material) ? "allowed" : dwell,
+            dwell.empty() && !material.refused() ? "allowed" : dwell,
             restriction_cell(material, Matter::coolant),
             restriction_cell(material, Matter::self_feed),
             restriction_cell(material, Matter::heat),
@@ -156,7 +152,7 @@ void add_restrictions(Fields& fields, const Material& material) {
         fields.add(std::string(short_word(one.about)), one.words);
         fields.add("  from", from(one.origin));
     }
-    if (!refused(material) && material.may_dwell())
+    if (!material.refused() && material.may_dwell())
         fields.add("dwell", "allowed: one or two turns at depth");
 }
 
@@ -195,7 +191,7 @@ std::string materials_table(const std::vector<Material>& materials, Unit unit, s
     Table table({{"material"}, {"counterbore", true}, {"mind"}});
     for (const auto& material : materials)
         table.add({material.name,
-                   refused(material)
+                   material.refused()
                        ? "-"
                        : bare(speed_text(material.speed_low, material.speed_high, unit)),
                    short_words(material)});
@@ -233,7 +229,7 @@ std::string material_text(const Material& material, const std::vector<trade::Fee
                                            material.asked_as, material.asked_as));
     fields.add("condition", material.condition);
     add_restrictions(fields, material);
-    if (!refused(material))
+    if (!material.refused())
         add_figures(fields, material, feeds, unit);
     fields.add("note", material.origin.note);
     return fields.text(width) +

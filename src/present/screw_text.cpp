@@ -83,7 +83,7 @@ void add_hole(Table& table, const char* what, const std::optional<trade::Clearan
 // `tap, pitch 18`, `tap, pitch 20 BSW`, `tap, thread 5/16-18` of a shoulder screw
 std::string tap_name(const trade::Screw& screw) {
     const auto& tap = *screw.tap;
-    const bool metric = screw.size && screw.size->system == trade::SizeSystem::metric;
+    const bool metric = screw.is_metric();
     if (!screw.thread.empty())
         return fmt::format("tap, thread {}{}{}", screw.thread, metric ? "x" : "-", tap.pitch);
     const bool whitworth = tap.thread == "BSW" || tap.thread == "BSF";
@@ -146,7 +146,7 @@ std::string differing_heads(const trade::Screw& screw, length::Unit unit) {
 // ` (no form said)`, ` (shoulder 8 mm, thread M6)`
 std::string aside(const trade::Screw& screw) {
     if (screw.shoulder && screw.size && !screw.thread.empty()) {
-        const bool metric = screw.size->system == trade::SizeSystem::metric;
+        const bool metric = screw.is_metric();
         const auto shoulder =
             metric ? length::with_unit(screw.size->diameter, length::Unit::millimetre)
                    : screw.size->text + " in";

@@ -50,7 +50,7 @@ Json sheet_json(const job::Sheet& sheet) {
     Json sections = Json::array();
     for (const auto& section : sheet.sections)
         sections.push_back(section_json(section));
-    return {{"format", 1},
+    return {{"format", 2},
             {"part", text_json(job.part)},
             {"note", text_json(job.note)},
             {"holes", job.count},
@@ -68,7 +68,7 @@ Json job_json(const job::Plan& plan, const std::vector<job::Sheet>& sheets) {
     Json list = Json::array();
     for (const auto& sheet : sheets)
         list.push_back(sheet_json(sheet));
-    return {{"format", 1}, {"plan", plan_json(plan)}, {"sheets", list}};
+    return {{"format", 2}, {"plan", plan_json(plan)}, {"sheets", list}};
 }
 
 } // namespace present

@@ -72,6 +72,8 @@ struct Screw {
     std::vector<PublishedTool> tools;      // published for this size, whatever the head
     std::vector<std::string> form_words;   // that name its form, folded
     Origin origin;                         // of the head that answers
+
+    [[nodiscard]] bool is_metric() const { return size && size->system == SizeSystem::metric; }
 };
 
 class ScrewWords;

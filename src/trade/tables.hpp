@@ -120,6 +120,7 @@ struct Material {
 
     // The restriction about this, or null.
     [[nodiscard]] const Restriction* restriction(Matter about) const;
+    [[nodiscard]] bool refused() const { return restriction(Matter::refused) != nullptr; }
     [[nodiscard]] bool may_dwell() const { return !restriction(Matter::dwell); }
 };
 

@@ -34,7 +34,7 @@ error::ExitCode list(const ListOptions& options, Context& context) {
         for (const auto& material : materials)
             rows.push_back(present::material_json(material, feeds));
         context.out() << present::json_text(
-            {{"format", 1}, {"materials", rows}, {"everyday", present::everyday_json(everyday)}});
+            {{"format", 2}, {"materials", rows}, {"everyday", present::everyday_json(everyday)}});
     } else if (options.format.csv) {
         print_csv(present::material_cells(materials, context.unit()), context);
     } else {
@@ -52,7 +52,7 @@ error::ExitCode show(const ShowOptions& options, Context& context) {
     const auto feeds = context.tables().feeds();
     if (options.json)
         context.out() << present::json_text(
-            {{"format", 1}, {"material", present::material_json(material, feeds)}});
+            {{"format", 2}, {"material", present::material_json(material, feeds)}});
     else
         context.out() << present::material_text(material, feeds, context.unit(), context.width());
     return error::ExitCode::done;

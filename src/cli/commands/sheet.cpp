@@ -114,7 +114,7 @@ void declare_sheet(CLI::App& app, Plan& plan) {
     app.add_flag("--letter", o.letter, "on Letter paper rather than A4");
     app.add_flag("--both-units", o.both_units, "on the drawing the other unit too");
     app.add_flag("--force", o.force, "replace a file that is there");
-    app.add_flag("--json", o.json, "for programs, format 1");
+    app.add_flag("--json", o.json, "for programs, format 2");
     app.footer(
         "Exit code 1 when a line is neither ready nor after work. See docs/at-the-machine.md.");
 }

@@ -9,26 +9,17 @@
 #include <random>
 #include <set>
 
+#include "bench.hpp"
 #include "make/list.hpp"
 #include "store/reference.hpp"
 
 namespace list_bench {
 
+using bench::ListRack;
 using length::inches_e5;
 using length::Length;
 using length::Range;
 using match::AnswerKind;
-
-class ListRack : public trade::Rack {
-  public:
-    std::vector<trade::Body> body_list;
-    std::vector<trade::Pilot> pilot_list;
-    std::vector<trade::Trial> trial_list;
-
-    [[nodiscard]] std::vector<trade::Body> bodies() const override { return body_list; }
-    [[nodiscard]] std::vector<trade::Pilot> pilots() const override { return pilot_list; }
-    [[nodiscard]] std::vector<trade::Trial> trials() const override { return trial_list; }
-};
 
 struct Shop {
     store::Reference tables;
