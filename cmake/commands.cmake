@@ -22,7 +22,7 @@ function(add_command name about)
 
     string(REPLACE "-" "_" identifier ${name})
     target_sources(counterpart_cli PRIVATE commands/${identifier}.cpp)
-    string(APPEND command_declarations "void declare_${identifier}(CLI::App& app, Plan& plan);\n")
+    string(APPEND command_declarations "void declare_${identifier}(const Syntax& syntax, Plan& plan);\n")
     string(APPEND command_rows
         "        {\"${name}\", \"${about}\", \"${command_group}\", commands::declare_${identifier}},\n")
     string(REPLACE "-" "\\-" man_name ${name})

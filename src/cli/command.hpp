@@ -7,13 +7,13 @@
 //     struct Options { std::string screw; };
 //     error::ExitCode run(const Options& options, Context& context) { ... }
 //
-//     void declare_match(CLI::App& app, Plan& plan) {
-//         Options& options = chosen<Options>(app, plan, run);
-//         app.add_option("SCREW", options.screw, "the screw, for instance \"M8 socket head cap\"")
-//             ->required();
+//     void declare_match(const Syntax& syntax, Plan& plan) {
+//         Options& options = chosen<Options>(syntax, plan, run);
+//         syntax.word("SCREW", options.screw, "the screw, for instance \"M8 socket head cap\"")
+//             .required();
 //     }
 //
-// A command with verbs (`work add`) calls `chosen` for each verb's subcommand instead. Lengths are
+// A command with verbs (`work add`) calls `chosen` for each verb's syntax instead. Lengths are
 // declared as strings and read in the run step: what a bare number means depends on the catalogue.
 // `add_command` in CMakeLists.txt puts the command in the table.
 #pragma once
@@ -24,8 +24,8 @@
 #include <string_view>
 #include <vector>
 
-#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
+#include "cli/syntax.hpp"
 #include "error/error.hpp"
 
 namespace cli {
@@ -35,16 +35,13 @@ struct Plan {
     std::function<error::ExitCode(Context&)> run;
 };
 
-// Calls `act` when `app` is the (sub)command on the command line.
-void when_chosen(CLI::App& app, std::function<void()> act);
-
-// Makes `run` the plan when `app` is the (sub)command on the command line. The options live as
-// long as `app`.
+// Makes `run` the plan when `syntax` is the command or verb on the command line. The options live
+// as long as the program parses.
 template <class Options>
-Options& chosen(CLI::App& app, Plan& plan,
+Options& chosen(const Syntax& syntax, Plan& plan,
                 error::ExitCode (*run)(const Options& options, Context& context)) {
     auto options = std::make_shared<Options>();
-    when_chosen(app, [options, run, &plan] {
+    syntax.when_chosen([options, run, &plan] {
         plan.run = [options, run](Context& context) { return run(*options, context); };
     });
     return *options;
@@ -63,7 +60,7 @@ struct Command {
     std::string_view name;
     std::string_view about; // one line for the listing
     std::string_view group; // the task it belongs to
-    void (*declare)(CLI::App& app, Plan& plan);
+    void (*declare)(const Syntax& syntax, Plan& plan);
 };
 
 // In the order of the listing.

@@ -4,8 +4,6 @@
 // A tool with an unknown dimension is not within any span; --unknown finds it.
 #include "cli/filter.hpp"
 
-#include <CLI/CLI.hpp>
-
 #include "cli/span.hpp"
 #include "trade/text.hpp"
 
@@ -36,23 +34,21 @@ void append(std::string& names, bool missing, const char* name) {
 
 } // namespace
 
-void declare_filter(CLI::App& app, FilterOptions& o) {
-    app.add_option("--set", o.set, "of this inherited set");
-    app.add_option("--place", o.place, "whose place has these words in it");
-    app.add_option("--kind", o.kind, "bodies of this kind: counterbore, spotfacer, ...")
-        ->type_name("WORD");
-    app.add_option("--cut", o.cut, "bodies whose cutting diameter may be in this span: 3/8 to 1/2")
-        ->type_name("SPAN");
-    app.add_option("--pilot", o.pilot, "whose pilot diameter may be in this span")
-        ->type_name("SPAN");
-    app.add_option("--bore", o.bore, "bodies whose bore may be in this span")->type_name("SPAN");
-    app.add_option("--shank", o.shank, "pilots whose shank may be in this span")->type_name("SPAN");
-    app.add_option("--condition", o.condition, "in this condition: good, dull, ...")
-        ->type_name("WORD");
-    app.add_flag("--work", o.work, "that need work");
-    app.add_flag("--unknown", o.unknown, "of which a size that decides a fit is not known");
-    auto* retired = app.add_flag("--retired", o.retired, "that are retired");
-    app.add_flag("--all", o.all, "retired ones too")->excludes(retired);
+void declare_filter(const Syntax& syntax, FilterOptions& o) {
+    syntax.option("--set", o.set, "of this inherited set");
+    syntax.option("--place", o.place, "whose place has these words in it");
+    syntax.option("--kind", o.kind, "bodies of this kind: counterbore, spotfacer, ...")
+        .takes("WORD");
+    syntax.option("--cut", o.cut, "bodies whose cutting diameter may be in this span: 3/8 to 1/2")
+        .takes("SPAN");
+    syntax.option("--pilot", o.pilot, "whose pilot diameter may be in this span").takes("SPAN");
+    syntax.option("--bore", o.bore, "bodies whose bore may be in this span").takes("SPAN");
+    syntax.option("--shank", o.shank, "pilots whose shank may be in this span").takes("SPAN");
+    syntax.option("--condition", o.condition, "in this condition: good, dull, ...").takes("WORD");
+    syntax.flag("--work", o.work, "that need work");
+    syntax.flag("--unknown", o.unknown, "of which a size that decides a fit is not known");
+    const auto retired = syntax.flag("--retired", o.retired, "that are retired");
+    syntax.flag("--all", o.all, "retired ones too").excludes(retired);
 }
 
 Filter::Filter(const FilterOptions& options, length::Unit bare)

@@ -7,8 +7,8 @@
 #include <optional>
 #include <string>
 
-#include "cli/app_fwd.hpp"
 #include "cli/record/records.hpp"
+#include "cli/syntax.hpp"
 #include "length/range.hpp"
 
 namespace cli {
@@ -23,7 +23,7 @@ struct FilterOptions {
     bool all = false;
 };
 
-void declare_filter(CLI::App& app, FilterOptions& options);
+void declare_filter(const Syntax& syntax, FilterOptions& options);
 
 class Filter {
   public:

@@ -3,16 +3,14 @@
 
 #include "cli/format.hpp"
 
-#include <CLI/CLI.hpp>
-
 #include "present/csv.hpp"
 #include "present/text.hpp"
 
 namespace cli {
 
-void declare_format(CLI::App& app, Format& format) {
-    auto* json = app.add_flag("--json", format.json, "print JSON, lengths in millimetres");
-    app.add_flag("--csv", format.csv, "print comma-separated values")->excludes(json);
+void declare_format(const Syntax& syntax, Format& format) {
+    const auto json = syntax.flag("--json", format.json, "print JSON, lengths in millimetres");
+    syntax.flag("--csv", format.csv, "print comma-separated values").excludes(json);
 }
 
 void print_csv(const std::vector<std::vector<std::string>>& rows, const Context& context) {

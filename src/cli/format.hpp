@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
+#include "cli/syntax.hpp"
 
 namespace cli {
 
@@ -17,7 +17,7 @@ struct Format {
     bool csv = false;
 };
 
-void declare_format(CLI::App& app, Format& format);
+void declare_format(const Syntax& syntax, Format& format);
 
 // Rows of CSV, the first the header. On a terminal what could disturb it is escaped.
 void print_csv(const std::vector<std::vector<std::string>>& rows, const Context& context);

@@ -5,7 +5,6 @@
 // as typed, which is the method.
 #include "cli/gauging.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/record/date_cell.hpp"
@@ -54,15 +53,17 @@ trade::Body body_to_record(const store::File& file, std::int64_t number,
 
 } // namespace
 
-void declare_gauge_options(CLI::App& app, GaugeOptions& options) {
-    app.add_option("--how", options.how,
-                   "how the readings were taken: caliper, micrometer, rule, pin gauge, ...; else "
-                   "a decimal is by caliper and a fraction off a rule")
-        ->type_name("WORD");
-    app.add_option("--record", options.record, "write the cutting diameter to the tool NUMBER")
-        ->type_name("NUMBER");
-    auto* explain = app.add_flag("--explain", options.explain, "show formula, inputs and source");
-    app.add_flag("--json", options.json, "print JSON, lengths in millimetres")->excludes(explain);
+void declare_gauge_options(const Syntax& syntax, GaugeOptions& options) {
+    syntax
+        .option("--how", options.how,
+                "how the readings were taken: caliper, micrometer, rule, pin gauge, ...; else "
+                "a decimal is by caliper and a fraction off a rule")
+        .takes("WORD");
+    syntax.option("--record", options.record, "write the cutting diameter to the tool NUMBER")
+        .takes("NUMBER");
+    const auto explain =
+        syntax.flag("--explain", options.explain, "show formula, inputs and source");
+    syntax.flag("--json", options.json, "print JSON, lengths in millimetres").excludes(explain);
 }
 
 Gauging::Gauging(const GaugeOptions& options, Context& context)

@@ -8,8 +8,8 @@
 #include <optional>
 #include <string>
 
-#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
+#include "cli/syntax.hpp"
 #include "error/error.hpp"
 #include "job/gauge.hpp"
 #include "trade/practice.hpp"
@@ -23,7 +23,7 @@ struct GaugeOptions {
     bool json = false;
 };
 
-void declare_gauge_options(CLI::App& app, GaugeOptions& options);
+void declare_gauge_options(const Syntax& syntax, GaugeOptions& options);
 
 // One use of `gauge`. Needs no catalogue where nothing is recorded.
 class Gauging {

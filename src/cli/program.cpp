@@ -51,7 +51,7 @@ void declare(CLI::App& app, Globals& globals, Plan& plan, const Surroundings& ar
     for (const Command& command : all_commands()) {
         CLI::App* sub = app.add_subcommand(std::string(command.name), std::string(command.about));
         sub->group(std::string(command.group));
-        command.declare(*sub, plan);
+        command.declare(Syntax(*sub), plan);
     }
 }
 

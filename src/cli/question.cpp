@@ -3,7 +3,6 @@
 
 #include "cli/question.hpp"
 
-#include <CLI/CLI.hpp>
 #include <set>
 
 #include "error/error.hpp"
@@ -48,17 +47,17 @@ length::Length below_flush(const std::string& text, const SizeReader& reader) {
 
 } // namespace
 
-void declare_question(CLI::App& app, QuestionOptions& o) {
-    app.add_option("--hole", o.hole,
-                   "close, normal, loose, tap, a drill (#7, F, 9/32, 7 mm), or a measured size");
-    app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
-    app.add_option("--head", o.head, "measured head diameter, with limits or calipered");
-    app.add_option("--washer", o.washer, "washer series, or outside diameter [x thickness]");
-    app.add_option("--below", o.below, "head so far below the surface; 0 is flush");
-    app.add_option("--thick", o.thick, "the part is so thick, the hole goes through");
-    app.add_option("--blind", o.blind, "the hole is so deep, from the surface");
-    app.add_option("--machine", o.machine, "the machine whose spindle must take the shank");
-    app.add_option("--set", o.set, "only tools of this set");
+void declare_question(const Syntax& syntax, QuestionOptions& o) {
+    syntax.option("--hole", o.hole,
+                  "close, normal, loose, tap, a drill (#7, F, 9/32, 7 mm), or a measured size");
+    syntax.option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
+    syntax.option("--head", o.head, "measured head diameter, with limits or calipered");
+    syntax.option("--washer", o.washer, "washer series, or outside diameter [x thickness]");
+    syntax.option("--below", o.below, "head so far below the surface; 0 is flush");
+    syntax.option("--thick", o.thick, "the part is so thick, the hole goes through");
+    syntax.option("--blind", o.blind, "the hole is so deep, from the surface");
+    syntax.option("--machine", o.machine, "the machine whose spindle must take the shank");
+    syntax.option("--set", o.set, "only tools of this set");
 }
 
 length::Range SizeReader::read(const std::string& text, Feature feature) const {

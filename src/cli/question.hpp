@@ -6,8 +6,8 @@
 
 #include <string>
 
-#include "cli/app_fwd.hpp"
 #include "cli/context.hpp"
+#include "cli/syntax.hpp"
 #include "match/tools.hpp"
 #include "trade/dimension.hpp"
 
@@ -20,7 +20,7 @@ struct QuestionOptions {
 };
 
 // The options, without the screw itself.
-void declare_question(CLI::App& app, QuestionOptions& options);
+void declare_question(const Syntax& syntax, QuestionOptions& options);
 
 // What sizes on the command line are read with.
 struct SizeReader {

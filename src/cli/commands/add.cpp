@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `add`: one record by options that have the names of the CSV columns.
-#include <CLI/CLI.hpp>
 #include <utility>
 
 #include "cli/command.hpp"
@@ -111,27 +110,26 @@ error::ExitCode add_screw(const ScrewOptions& options, Context& context) {
 
 } // namespace
 
-void declare_add(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* body = app.add_subcommand("body", "a counterbore or spotfacer");
-    Options& b = chosen<Options>(*body, plan, add_body);
-    record::declare_columns(*body, record::body_columns(), {}, b.cells);
+void declare_add(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto body = syntax.verb("body", "a counterbore or spotfacer");
+    Options& b = chosen<Options>(body, plan, add_body);
+    record::declare_columns(body, record::body_columns(), {}, b.cells);
 
-    auto* pilot = app.add_subcommand("pilot", "a removable pilot");
-    PilotOptions& p = chosen<PilotOptions>(*pilot, plan, add_pilot);
-    record::declare_columns(*pilot, record::pilot_columns(), {}, p.cells);
-    auto* item = pilot->add_option("--from-list", p.item,
+    const auto pilot = syntax.verb("pilot", "a removable pilot");
+    PilotOptions& p = chosen<PilotOptions>(pilot, plan, add_pilot);
+    record::declare_columns(pilot, record::pilot_columns(), {}, p.cells);
+    const auto item = pilot.option("--from-list", p.item,
                                    "it is this item of the make-list, made; --tried then counts "
                                    "for every body it is for");
-    pilot->add_flag("--sleeves", p.list.sleeves, "the list was made with --sleeves")->needs(item);
-    pilot->add_flag("--turn-down", p.list.turn_down, "the list was made with --turn-down")
-        ->needs(item);
+    pilot.flag("--sleeves", p.list.sleeves, "the list was made with --sleeves").needs(item);
+    pilot.flag("--turn-down", p.list.turn_down, "the list was made with --turn-down").needs(item);
 
-    auto* screw = app.add_subcommand("screw", "a screw of the shop's own, or its own figures "
-                                              "for a listed one");
-    ScrewOptions& s = chosen<ScrewOptions>(*screw, plan, add_screw);
-    screw->add_option("SCREW", s.screw, "what it is called: \"5/16-18 fillister\"")->required();
-    record::declare_columns(*screw, record::screw_columns(), {"screw"}, s.cells);
+    const auto screw = syntax.verb("screw", "a screw of the shop's own, or its own figures "
+                                            "for a listed one");
+    ScrewOptions& s = chosen<ScrewOptions>(screw, plan, add_screw);
+    screw.word("SCREW", s.screw, "what it is called: \"5/16-18 fillister\"").required();
+    record::declare_columns(screw, record::screw_columns(), {"screw"}, s.cells);
 }
 
 } // namespace cli::commands

@@ -4,8 +4,6 @@
 // `backup`: a copy of the catalogue that has been compared and checked.
 #include "store/backup.hpp"
 
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "present/text.hpp"
 
@@ -43,14 +41,14 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_backup(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("FILE", options.file,
-                   "the copy; a folder, or nothing: a dated copy there, or beside the catalogue");
-    app.add_option("--keep", options.keep, "keep the newest N dated copies, take older ones away")
-        ->type_name("N")
-        ->check(CLI::Range(1, 100000));
-    app.add_flag("--force", options.force, "replace FILE if it is there");
+void declare_backup(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("FILE", options.file,
+                "the copy; a folder, or nothing: a dated copy there, or beside the catalogue");
+    syntax.option("--keep", options.keep, "keep the newest N dated copies, take older ones away")
+        .takes("N")
+        .between(1, 100000);
+    syntax.flag("--force", options.force, "replace FILE if it is there");
 }
 
 } // namespace cli::commands

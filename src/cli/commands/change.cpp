@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `change`: new values for some columns of a tool.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -87,12 +86,12 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_change(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "the tool's number")->required();
-    record::declare_columns(app, record::body_columns(), k_not_here, options.cells);
-    record::declare_columns(app, record::pilot_columns(), k_not_here, options.cells);
-    app.footer("An empty value (--reach \"\") makes it not known. Where a pilot is: see pair.");
+void declare_change(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "the tool's number").required();
+    record::declare_columns(syntax, record::body_columns(), k_not_here, options.cells);
+    record::declare_columns(syntax, record::pilot_columns(), k_not_here, options.cells);
+    syntax.footer("An empty value (--reach \"\") makes it not known. Where a pilot is: see pair.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `chart`: which screws can be counterbored, and with which body, at a glance.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/house.hpp"
@@ -49,14 +47,14 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_chart(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_flag("--all", o.all, "every screw of the tables, not only those of the house list");
-    app.add_option("--html", o.html, "a chart for the wall into this file");
-    app.add_flag("--letter", o.letter, "the wall chart on Letter paper rather than A4");
-    app.add_flag("--force", o.force, "replace a file that is there");
-    declare_format(app, o.format);
-    app.footer("`counterpart match SCREW` gives the pilot, the drill and the reasons.");
+void declare_chart(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.flag("--all", o.all, "every screw of the tables, not only those of the house list");
+    syntax.option("--html", o.html, "a chart for the wall into this file");
+    syntax.flag("--letter", o.letter, "the wall chart on Letter paper rather than A4");
+    syntax.flag("--force", o.force, "replace a file that is there");
+    declare_format(syntax, o.format);
+    syntax.footer("`counterpart match SCREW` gives the pilot, the drill and the reasons.");
 }
 
 } // namespace cli::commands

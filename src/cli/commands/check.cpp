@@ -4,7 +4,6 @@
 // `check`: is the catalogue whole? Every value against the history, and SQLite's own checks.
 #include "store/check.hpp"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"
@@ -75,11 +74,11 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_check(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_flag("--json", options.json, "print JSON");
-    app.footer("Exit code 6 if anything is not as it was written; each value is named, as the "
-               "history has it and as it is.");
+void declare_check(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.flag("--json", options.json, "print JSON");
+    syntax.footer("Exit code 6 if anything is not as it was written; each value is named, as the "
+                  "history has it and as it is.");
 }
 
 } // namespace cli::commands

@@ -8,7 +8,6 @@
 #include "cli/house.hpp"
 #include "cli/tool.hpp"
 #include "present/duplicates_text.hpp"
-#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 
@@ -61,11 +60,11 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_duplicates(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_flag("--json", o.json, "for programs, format 1");
-    app.footer("Looked at: the house list, and every screw of the tables through each of its "
-               "holes. See docs/identifying.md.");
+void declare_duplicates(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.flag("--json", o.json, "for programs, format 1");
+    syntax.footer("Looked at: the house list, and every screw of the tables through each of its "
+                  "holes. See docs/identifying.md.");
 }
 
 } // namespace cli::commands

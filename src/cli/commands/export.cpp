@@ -3,7 +3,6 @@
 
 // `export`: the present records as the CSV that `import` reads. Retired tools stay behind: a row
 // has no way to say so, and they would come back as tools in hand.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <set>
 
@@ -101,24 +100,24 @@ error::ExitCode run(const Options& options, Context& context) {
 }
 
 template <Rows (*rows_of)(Context&)>
-void declare_verb(CLI::App& app, Plan& plan, const std::string& name, const std::string& about) {
-    CLI::App* verb = app.add_subcommand(name, about);
-    Options& options = chosen<Options>(*verb, plan, run<rows_of>);
-    verb->add_option("-o,--output", options.file, "write to this file; else print")
-        ->type_name("FILE");
-    verb->add_flag("--force", options.force, "replace the file if it is there");
-    verb->add_flag("--for-spreadsheet", options.for_spreadsheet,
-                   "an apostrophe before each cell that a spreadsheet would take for a formula");
+void declare_verb(const Syntax& syntax, Plan& plan, const std::string& name,
+                  const std::string& about) {
+    const Syntax verb = syntax.verb(name, about);
+    Options& options = chosen<Options>(verb, plan, run<rows_of>);
+    verb.option("-o,--output", options.file, "write to this file; else print").takes("FILE");
+    verb.flag("--force", options.force, "replace the file if it is there");
+    verb.flag("--for-spreadsheet", options.for_spreadsheet,
+              "an apostrophe before each cell that a spreadsheet would take for a formula");
 }
 
 } // namespace
 
-void declare_export(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    declare_verb<bodies>(app, plan, "bodies", "counterbores and spotfacers");
-    declare_verb<pilots>(app, plan, "pilots", "removable pilots");
-    declare_verb<screws>(app, plan, "screws", "screws of the shop's own");
-    declare_verb<house>(app, plan, "house", "the house list");
+void declare_export(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    declare_verb<bodies>(syntax, plan, "bodies", "counterbores and spotfacers");
+    declare_verb<pilots>(syntax, plan, "pilots", "removable pilots");
+    declare_verb<screws>(syntax, plan, "screws", "screws of the shop's own");
+    declare_verb<house>(syntax, plan, "house", "the house list");
 }
 
 } // namespace cli::commands

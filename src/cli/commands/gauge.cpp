@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `gauge`: the cutting diameter from what can be read of a cutter that a caliper cannot span.
-#include <CLI/CLI.hpp>
 #include <charconv>
 
 #include "cli/command.hpp"
@@ -122,76 +121,73 @@ error::ExitCode hole(const HoleOptions& options, Context& context) {
                           std::nullopt);
 }
 
-void need_flutes(CLI::App& app, std::string& flutes) {
-    app.add_option("--flutes", flutes, "cutting edges, evenly spaced")
-        ->type_name("COUNT")
-        ->required();
+void need_flutes(const Syntax& syntax, std::string& flutes) {
+    syntax.option("--flutes", flutes, "cutting edges, evenly spaced").takes("COUNT").required();
 }
 
-CLI::Option* take_size(CLI::App& app, const char* name, std::string& size, const char* about) {
-    return app.add_option(name, size, about)->type_name("SIZE");
+Option take_size(const Syntax& syntax, const char* name, std::string& size, const char* about) {
+    return syntax.option(name, size, about).takes("SIZE");
 }
 
-void declare_jaws(CLI::App& app, Plan& plan) {
-    JawsOptions& o = chosen<JawsOptions>(app, plan, jaws);
-    need_flutes(app, o.flutes);
-    take_size(app, "--least", o.least, "smallest reading as the tool is turned");
-    take_size(app, "--most", o.most, "largest reading as the tool is turned");
-    declare_gauge_options(app, o.common);
+void declare_jaws(const Syntax& syntax, Plan& plan) {
+    JawsOptions& o = chosen<JawsOptions>(syntax, plan, jaws);
+    need_flutes(syntax, o.flutes);
+    take_size(syntax, "--least", o.least, "smallest reading as the tool is turned");
+    take_size(syntax, "--most", o.most, "largest reading as the tool is turned");
+    declare_gauge_options(syntax, o.common);
 }
 
-void declare_chord(CLI::App& app, Plan& plan) {
-    ChordOptions& o = chosen<ChordOptions>(app, plan, chord);
-    app.add_option("CHORD", o.chord, "from a corner to the same corner of another land")
-        ->required();
-    need_flutes(app, o.flutes);
-    app.add_option("--skip", o.skip, "corners between the two; else 0, neighbours")
-        ->type_name("COUNT");
-    declare_gauge_options(app, o.common);
+void declare_chord(const Syntax& syntax, Plan& plan) {
+    ChordOptions& o = chosen<ChordOptions>(syntax, plan, chord);
+    syntax.word("CHORD", o.chord, "from a corner to the same corner of another land").required();
+    need_flutes(syntax, o.flutes);
+    syntax.option("--skip", o.skip, "corners between the two; else 0, neighbours").takes("COUNT");
+    declare_gauge_options(syntax, o.common);
 }
 
-void declare_anvil(CLI::App& app, Plan& plan) {
-    AnvilOptions& o = chosen<AnvilOptions>(app, plan, anvil);
-    need_flutes(app, o.flutes);
-    app.add_option("--angle", o.angle, "degrees between the faces of the V")
-        ->type_name("DEGREES")
-        ->required();
-    take_size(app, "--reading", o.reading, "largest reading as the tool is rocked")->required();
-    auto* master = take_size(app, "--master", o.master,
-                             "diameter of a round pin; without it the instrument reads round "
-                             "pieces directly");
-    auto* on_master = take_size(app, "--master-reading", o.master_reading, "reading on that pin");
-    master->needs(on_master);
-    on_master->needs(master);
-    declare_gauge_options(app, o.common);
+void declare_anvil(const Syntax& syntax, Plan& plan) {
+    AnvilOptions& o = chosen<AnvilOptions>(syntax, plan, anvil);
+    need_flutes(syntax, o.flutes);
+    syntax.option("--angle", o.angle, "degrees between the faces of the V")
+        .takes("DEGREES")
+        .required();
+    take_size(syntax, "--reading", o.reading, "largest reading as the tool is rocked").required();
+    const auto master = take_size(syntax, "--master", o.master,
+                                  "diameter of a round pin; without it the instrument reads round "
+                                  "pieces directly");
+    const auto on_master =
+        take_size(syntax, "--master-reading", o.master_reading, "reading on that pin");
+    master.needs(on_master);
+    on_master.needs(master);
+    declare_gauge_options(syntax, o.common);
 }
 
-void declare_pilot(CLI::App& app, Plan& plan) {
-    PilotOptions& o = chosen<PilotOptions>(app, plan, pilot);
-    take_size(app, "--pilot", o.pilot, "diameter of the pilot or of a concentric shank")
-        ->required();
-    take_size(app, "--reading", o.reading, "from a tip to the far side of the pilot")->required();
-    take_size(app, "--runout", o.runout, "of the tips about the pilot, full indicator reading");
-    declare_gauge_options(app, o.common);
+void declare_pilot(const Syntax& syntax, Plan& plan) {
+    PilotOptions& o = chosen<PilotOptions>(syntax, plan, pilot);
+    take_size(syntax, "--pilot", o.pilot, "diameter of the pilot or of a concentric shank")
+        .required();
+    take_size(syntax, "--reading", o.reading, "from a tip to the far side of the pilot").required();
+    take_size(syntax, "--runout", o.runout, "of the tips about the pilot, full indicator reading");
+    declare_gauge_options(syntax, o.common);
 }
 
-void declare_hole(CLI::App& app, Plan& plan) {
-    HoleOptions& o = chosen<HoleOptions>(app, plan, hole);
-    take_size(app, "--hole", o.hole, "the hole that it cut in scrap")->required();
-    take_size(app, "--runout", o.runout, "the most that the cutter may have run out");
-    take_size(app, "--clearance", o.clearance, "the most play of the pilot in its hole");
-    declare_gauge_options(app, o.common);
+void declare_hole(const Syntax& syntax, Plan& plan) {
+    HoleOptions& o = chosen<HoleOptions>(syntax, plan, hole);
+    take_size(syntax, "--hole", o.hole, "the hole that it cut in scrap").required();
+    take_size(syntax, "--runout", o.runout, "the most that the cutter may have run out");
+    take_size(syntax, "--clearance", o.clearance, "the most play of the pilot in its hole");
+    declare_gauge_options(syntax, o.common);
 }
 
 } // namespace
 
-void declare_gauge(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    declare_jaws(*app.add_subcommand("jaws", "between flat jaws: smallest and largest"), plan);
-    declare_chord(*app.add_subcommand("chord", "from a corner to that of another land"), plan);
-    declare_anvil(*app.add_subcommand("anvil", "in a V under a flat spindle"), plan);
-    declare_pilot(*app.add_subcommand("pilot", "from a tip over the pilot or the shank"), plan);
-    declare_hole(*app.add_subcommand("hole", "by a hole that it cut"), plan);
+void declare_gauge(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    declare_jaws(syntax.verb("jaws", "between flat jaws: smallest and largest"), plan);
+    declare_chord(syntax.verb("chord", "from a corner to that of another land"), plan);
+    declare_anvil(syntax.verb("anvil", "in a V under a flat spindle"), plan);
+    declare_pilot(syntax.verb("pilot", "from a tip over the pilot or the shank"), plan);
+    declare_hole(syntax.verb("hole", "by a hole that it cut"), plan);
 }
 
 } // namespace cli::commands

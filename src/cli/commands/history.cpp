@@ -11,7 +11,6 @@
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "store/tools.hpp"
-#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 
@@ -174,10 +173,10 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_history(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "of one tool, in detail; else every change");
-    declare_format(app, options.format);
+void declare_history(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "of one tool, in detail; else every change");
+    declare_format(syntax, options.format);
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `house`: the screws that the shop wants to be able to counterbore.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/tool.hpp"
@@ -81,24 +79,24 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 
 } // namespace
 
-void declare_house(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* add_app = app.add_subcommand("add", "put a screw on the list");
-    Options& a = chosen<Options>(*add_app, plan, add);
-    add_app->add_option("SCREW", a.screw, "\"5/16-18 socket head cap\"")->required();
-    add_app
-        ->add_option("--hole", a.hole,
-                     "the hole it uses: close, normal, loose, tap, a drill, "
-                     "or a size; else any")
-        ->type_name("HOLE");
-    add_app->add_option("--note", a.note, "anything else");
-    auto* drop_app = app.add_subcommand("drop", "take a screw off the list");
-    Options& d = chosen<Options>(*drop_app, plan, drop);
-    drop_app->add_option("SCREW", d.screw, "as listed")->required();
-    drop_app->add_option("--hole", d.hole, "as listed")->type_name("HOLE");
-    auto* list_app = app.add_subcommand("list", "the list");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    declare_format(*list_app, l.format);
+void declare_house(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto add_verb = syntax.verb("add", "put a screw on the list");
+    Options& a = chosen<Options>(add_verb, plan, add);
+    add_verb.word("SCREW", a.screw, "\"5/16-18 socket head cap\"").required();
+    add_verb
+        .option("--hole", a.hole,
+                "the hole it uses: close, normal, loose, tap, a drill, "
+                "or a size; else any")
+        .takes("HOLE");
+    add_verb.option("--note", a.note, "anything else");
+    const auto drop_verb = syntax.verb("drop", "take a screw off the list");
+    Options& d = chosen<Options>(drop_verb, plan, drop);
+    drop_verb.word("SCREW", d.screw, "as listed").required();
+    drop_verb.option("--hole", d.hole, "as listed").takes("HOLE");
+    const auto list_verb = syntax.verb("list", "the list");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    declare_format(list_verb, l.format);
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `identify`: what a tool is for, or what a screw is, from its measurements.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "cli/tool_figures.hpp"
@@ -166,45 +164,45 @@ error::ExitCode identify_measured_screw(const ScrewOptions& options, Context& co
     return found(!identity.left.empty());
 }
 
-void declare_tool(CLI::App& app, Plan& plan) {
-    ToolOptions& o = chosen<ToolOptions>(app, plan, identify_measured_tool);
-    app.add_option("--cut", o.cut, "cutting diameter");
-    app.add_option("--pilot", o.pilot, "diameter of the part that runs in the hole");
-    app.add_option("--bore", o.bore, "hole that takes a removable pilot");
-    app.add_option("--shank", o.shank, "the body's shank; without --cut and --bore, the pilot's");
-    app.add_option("--how", o.how, "how measured: mark, caliper, micrometer, ...; else caliper");
-    app.add_flag("--reasons", o.reasons, "the rules of every screw, not only of the first");
-    app.add_flag("--json", o.json, "for programs, format 1");
+void declare_tool(const Syntax& syntax, Plan& plan) {
+    ToolOptions& o = chosen<ToolOptions>(syntax, plan, identify_measured_tool);
+    syntax.option("--cut", o.cut, "cutting diameter");
+    syntax.option("--pilot", o.pilot, "diameter of the part that runs in the hole");
+    syntax.option("--bore", o.bore, "hole that takes a removable pilot");
+    syntax.option("--shank", o.shank, "the body's shank; without --cut and --bore, the pilot's");
+    syntax.option("--how", o.how, "how measured: mark, caliper, micrometer, ...; else caliper");
+    syntax.flag("--reasons", o.reasons, "the rules of every screw, not only of the first");
+    syntax.flag("--json", o.json, "for programs, format 1");
 }
 
-void declare_of_screw(CLI::App& app, Plan& plan) {
-    ScrewOptions& o = chosen<ScrewOptions>(app, plan, identify_measured_screw);
-    app.add_option("--head", o.head, "head diameter; of a hexagon, across the corners");
-    app.add_option("--height", o.height, "head height");
-    app.add_option("--key", o.key, "key of the socket; of a hexagon, across the flats");
-    auto* thread = app.add_option("--thread", o.thread, "size and pitch: 5/16-18, M8x1.25, 5/16");
-    app.add_option("--screw", o.screw, "diameter over the thread, or of the shoulder")
-        ->excludes(thread);
-    app.add_option("--how", o.how, "how measured: rule, caliper, micrometer, ...; else caliper");
-    app.add_flag("--json", o.json, "for programs, format 1");
+void declare_of_screw(const Syntax& syntax, Plan& plan) {
+    ScrewOptions& o = chosen<ScrewOptions>(syntax, plan, identify_measured_screw);
+    syntax.option("--head", o.head, "head diameter; of a hexagon, across the corners");
+    syntax.option("--height", o.height, "head height");
+    syntax.option("--key", o.key, "key of the socket; of a hexagon, across the flats");
+    const auto thread =
+        syntax.option("--thread", o.thread, "size and pitch: 5/16-18, M8x1.25, 5/16");
+    syntax.option("--screw", o.screw, "diameter over the thread, or of the shoulder")
+        .excludes(thread);
+    syntax.option("--how", o.how, "how measured: rule, caliper, micrometer, ...; else caliper");
+    syntax.flag("--json", o.json, "for programs, format 1");
 }
 
 } // namespace
 
-void declare_identify(CLI::App& app, Plan& plan) {
+void declare_identify(const Syntax& syntax, Plan& plan) {
     const auto options = std::make_shared<StoredOptions>();
-    app.callback([&app, options, &plan] {
-        if (app.get_subcommands().empty())
+    syntax.when_chosen([syntax, options, &plan] {
+        if (syntax.chosen_verb().empty())
             plan.run = [options](Context& context) { return run(*options, context); };
     });
-    app.add_option("NUMBER", options->number, "a tool of the catalogue");
-    app.add_flag("--all", options->all,
-                 "every tool whose kind is not known, or that bears no size");
-    app.add_flag("--reasons", options->reasons, "the rules of every screw, not only of the first");
-    app.add_flag("--json", options->json, "for programs, format 1");
-    declare_tool(*app.add_subcommand("tool", "a tool from its measurements"), plan);
-    declare_of_screw(*app.add_subcommand("screw", "a screw from its measurements"), plan);
-    app.footer("Exit code 1 when nothing of the tables fits. See docs/identifying.md.");
+    syntax.word("NUMBER", options->number, "a tool of the catalogue");
+    syntax.flag("--all", options->all, "every tool whose kind is not known, or that bears no size");
+    syntax.flag("--reasons", options->reasons, "the rules of every screw, not only of the first");
+    syntax.flag("--json", options->json, "for programs, format 1");
+    declare_tool(syntax.verb("tool", "a tool from its measurements"), plan);
+    declare_of_screw(syntax.verb("screw", "a screw from its measurements"), plan);
+    syntax.footer("Exit code 1 when nothing of the tables fits. See docs/identifying.md.");
 }
 
 } // namespace cli::commands

@@ -4,7 +4,6 @@
 // `import`: a CSV file into the catalogue: all of it or nothing, or with --rejects the rows that
 // are right. A trial that goes wrong is taken back as a whole and made again without the rows that
 // were wrong, so that what is written was right together.
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -279,27 +278,27 @@ error::ExitCode run(const Options& options, Context& context) {
 }
 
 template <What what>
-void declare_verb(CLI::App& app, Plan& plan, const std::string& name, const std::string& about) {
-    CLI::App* verb = app.add_subcommand(name, about);
-    Options& options = chosen<Options>(*verb, plan, run<what>);
-    verb->add_option("FILE", options.file, "a CSV file, its first row naming the columns")
-        ->required();
-    verb->add_option("--map", options.map, "a file that says what its columns are called here")
-        ->type_name("MAPFILE");
-    verb->add_option("--rejects", options.rejects,
-                     "take in the rows that are right, write the others into this file")
-        ->type_name("FILE");
-    verb->add_flag("--dry-run", options.dry_run, "show what would happen, write nothing");
+void declare_verb(const Syntax& syntax, Plan& plan, const std::string& name,
+                  const std::string& about) {
+    const Syntax verb = syntax.verb(name, about);
+    Options& options = chosen<Options>(verb, plan, run<what>);
+    verb.word("FILE", options.file, "a CSV file, its first row naming the columns").required();
+    verb.option("--map", options.map, "a file that says what its columns are called here")
+        .takes("MAPFILE");
+    verb.option("--rejects", options.rejects,
+                "take in the rows that are right, write the others into this file")
+        .takes("FILE");
+    verb.flag("--dry-run", options.dry_run, "show what would happen, write nothing");
 }
 
 } // namespace
 
-void declare_import(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    declare_verb<What::bodies>(app, plan, "bodies", "counterbores and spotfacers");
-    declare_verb<What::pilots>(app, plan, "pilots", "removable pilots");
-    declare_verb<What::screws>(app, plan, "screws", "screws of the shop's own");
-    declare_verb<What::house>(app, plan, "house", "the house list");
+void declare_import(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    declare_verb<What::bodies>(syntax, plan, "bodies", "counterbores and spotfacers");
+    declare_verb<What::pilots>(syntax, plan, "pilots", "removable pilots");
+    declare_verb<What::screws>(syntax, plan, "screws", "screws of the shop's own");
+    declare_verb<What::house>(syntax, plan, "house", "the house list");
 }
 
 } // namespace cli::commands

@@ -4,7 +4,6 @@
 // `intake`: tools entered at the bench, a short line each. At a terminal every line is stored
 // before the next is asked for; lines from a file or a pipe are all looked at first, and stored one
 // by one if nothing is wrong with any of them.
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"
@@ -163,11 +162,10 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_intake(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("--set", options.set, "the inherited set that the tools came with")
-        ->type_name("NAME");
-    app.footer("At a terminal, type help for the words of a line. From a file: intake <lines.");
+void declare_intake(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.option("--set", options.set, "the inherited set that the tools came with").takes("NAME");
+    syntax.footer("At a terminal, type help for the words of a line. From a file: intake <lines.");
 }
 
 } // namespace cli::commands

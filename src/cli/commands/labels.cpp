@@ -4,7 +4,6 @@
 // `labels`: a printable sheet of labels for the rack: the tool's number and its sizes.
 #include "present/labels_html.hpp"
 
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -122,14 +121,14 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_labels(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", o.numbers, "of these tools; else of all that are not retired");
-    app.add_option("--html", o.html, "the file to write, for a browser to print")->required();
-    app.add_flag("--letter", o.letter, "on Letter paper rather than A4");
-    app.add_option("--set", o.filter.set, "of the tools of this inherited set");
-    app.add_option("--place", o.filter.place, "of the tools whose place has these words in it");
-    app.add_flag("--force", o.force, "replace a file that is there");
+void declare_labels(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", o.numbers, "of these tools; else of all that are not retired");
+    syntax.option("--html", o.html, "the file to write, for a browser to print").required();
+    syntax.flag("--letter", o.letter, "on Letter paper rather than A4");
+    syntax.option("--set", o.filter.set, "of the tools of this inherited set");
+    syntax.option("--place", o.filter.place, "of the tools whose place has these words in it");
+    syntax.flag("--force", o.force, "replace a file that is there");
 }
 
 } // namespace cli::commands

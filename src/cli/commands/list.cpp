@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `list`: the records, a line each.
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -211,11 +210,11 @@ error::ExitCode run(const Options& given, Context& context) {
 
 } // namespace
 
-void declare_list(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("WHAT", options.what, "bodies, pilots or screws; else bodies and pilots");
-    declare_filter(app, options.filter);
-    declare_format(app, options.format);
+void declare_list(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("WHAT", options.what, "bodies, pilots or screws; else bodies and pilots");
+    declare_filter(syntax, options.filter);
+    declare_format(syntax, options.format);
 }
 
 } // namespace cli::commands

@@ -3,13 +3,11 @@
 
 // `loan`: who has which tools. A body goes out as it is used: with the pilot that is in it, its set
 // screw and the key.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/calendar.hpp"
 #include "cli/command.hpp"
 #include "cli/format.hpp"
-#include "cli/help.hpp"
 #include "cli/tool.hpp"
 #include "cli/what_it_is.hpp"
 #include "present/json.hpp"
@@ -277,19 +275,17 @@ error::ExitCode purge(const PurgeOptions&, Context& context) {
 }
 
 // The command is used without a verb too: a verb's own plan must stand.
-void declare_lend(CLI::App& app, Plan& plan) {
+void declare_lend(const Syntax& syntax, Plan& plan) {
     auto options = std::make_shared<LendOptions>();
-    app.add_option("NUMBER... NAME", options->words,
-                   "the tools' numbers, then who has them; a nickname is enough");
-    app.add_option("--due", options->due, "the day they are due back: 2026-12-24")
-        ->type_name("DATE");
-    app.callback([&app, options, &plan] {
-        if (!app.get_subcommands().empty()) {
+    syntax.word("NUMBER... NAME", options->words,
+                "the tools' numbers, then who has them; a nickname is enough");
+    syntax.option("--due", options->due, "the day they are due back: 2026-12-24").takes("DATE");
+    syntax.when_chosen([syntax, options, &plan] {
+        if (const std::string verb = syntax.chosen_verb(); !verb.empty()) {
             if (options->words.empty())
                 return;
             throw error::UsageError("loan: a verb and other words: " + joined(options->words),
-                                    full_name(*app.get_subcommands().front()) +
-                                        " --help shows what it takes");
+                                    verb + " --help shows what it takes");
         }
         plan.run = [options](Context& context) { return lend(*options, context); };
     });
@@ -297,20 +293,19 @@ void declare_lend(CLI::App& app, Plan& plan) {
 
 } // namespace
 
-void declare_loan(CLI::App& app, Plan& plan) {
-    app.require_subcommand(0, 1);
-    declare_lend(app, plan);
-    auto* back_app = app.add_subcommand("back", "tools are back");
-    BackOptions& b = chosen<BackOptions>(*back_app, plan, back);
-    back_app->add_option("NUMBER", b.numbers, "a body brings the pilot that went out in it")
-        ->required();
-    auto* list_app = app.add_subcommand("list", "what is out, who has it, what is overdue");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    list_app->add_flag("--closed", l.closed, "the loans that are over");
-    declare_format(*list_app, l.format);
-    auto* purge_app = app.add_subcommand("purge", "forget the loans that are over");
-    chosen<PurgeOptions>(*purge_app, plan, purge);
-    app.footer("Loans are not part of the history: undo leaves them as they are.");
+void declare_loan(const Syntax& syntax, Plan& plan) {
+    syntax.may_have_verb();
+    declare_lend(syntax, plan);
+    const auto back_verb = syntax.verb("back", "tools are back");
+    BackOptions& b = chosen<BackOptions>(back_verb, plan, back);
+    back_verb.word("NUMBER", b.numbers, "a body brings the pilot that went out in it").required();
+    const auto list_verb = syntax.verb("list", "what is out, who has it, what is overdue");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    list_verb.flag("--closed", l.closed, "the loans that are over");
+    declare_format(list_verb, l.format);
+    const auto purge_verb = syntax.verb("purge", "forget the loans that are over");
+    chosen<PurgeOptions>(purge_verb, plan, purge);
+    syntax.footer("Loans are not part of the history: undo leaves them as they are.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `machine`: the shop's machines: the shanks their spindles take, their speeds and their travel.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/span.hpp"
@@ -143,25 +141,23 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 
 } // namespace
 
-void declare_machine(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* add_app = app.add_subcommand("add", "a machine, or new figures for one");
-    Options& a = chosen<Options>(*add_app, plan, add);
-    add_app->add_option("NAME", a.name, "what the shop calls it")->required();
-    add_app->add_option("--chuck", a.chuck, "straight shanks it takes: \"1/16 to 1/2\"")
-        ->type_name("SPAN");
-    add_app->add_option("--morse", a.morse, "Morse taper of its spindle")->type_name("N");
-    add_app
-        ->add_option("--speeds", a.speeds, "turns a minute: \"250, 500, 1000\" or \"150 to 3000\"")
-        ->type_name("SPEEDS");
-    add_app->add_option("--travel", a.travel, "how far its quill goes down: 3, \"80 mm\"")
-        ->type_name("LENGTH");
-    auto* drop_app = app.add_subcommand("drop", "a machine that is gone");
-    Options& d = chosen<Options>(*drop_app, plan, drop);
-    drop_app->add_option("NAME", d.name, "as listed")->required();
-    auto* list_app = app.add_subcommand("list", "the machines");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    declare_format(*list_app, l.format);
+void declare_machine(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto add_verb = syntax.verb("add", "a machine, or new figures for one");
+    Options& a = chosen<Options>(add_verb, plan, add);
+    add_verb.word("NAME", a.name, "what the shop calls it").required();
+    add_verb.option("--chuck", a.chuck, "straight shanks it takes: \"1/16 to 1/2\"").takes("SPAN");
+    add_verb.option("--morse", a.morse, "Morse taper of its spindle").takes("N");
+    add_verb.option("--speeds", a.speeds, "turns a minute: \"250, 500, 1000\" or \"150 to 3000\"")
+        .takes("SPEEDS");
+    add_verb.option("--travel", a.travel, "how far its quill goes down: 3, \"80 mm\"")
+        .takes("LENGTH");
+    const auto drop_verb = syntax.verb("drop", "a machine that is gone");
+    Options& d = chosen<Options>(drop_verb, plan, drop);
+    drop_verb.word("NAME", d.name, "as listed").required();
+    const auto list_verb = syntax.verb("list", "the machines");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    declare_format(list_verb, l.format);
 }
 
 } // namespace cli::commands

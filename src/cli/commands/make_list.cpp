@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `make-list`: the least to make so that every house screw that can be met is met.
-#include <CLI/CLI.hpp>
 #include <filesystem>
 
 #include "cli/calendar.hpp"
@@ -85,27 +84,27 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_make_list(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_option("--for", o.request.screws, "these screws instead of the house list");
-    app.add_option("--hole", o.request.hole, "the hole they all go through: close, F, 9/32, ...");
-    app.add_flag("--sleeves", o.request.options.sleeves,
-                 "a sleeve over an owned pilot counts as a piece");
-    app.add_flag("--turn-down", o.request.options.turn_down,
-                 "an owned soft pilot that no screw needs may be turned smaller");
-    auto* hardened =
-        app.add_flag("--hardened", o.hardened, "new pilots are hardened, drawn and ground");
-    app.add_flag("--soft", o.soft, "new pilots are left soft, for a short run (the default)")
-        ->excludes(hardened);
-    app.add_option("--steel", o.steel, "what new pilots are made of: O1 (the default), W1, silver");
-    app.add_option("--drawings", o.drawings, "a drawing a piece into this folder, SVG");
-    app.add_option("--html", o.sheet, "the printable sheet into this file");
-    app.add_flag("--letter", o.letter, "the sheet on Letter paper rather than A4");
-    app.add_flag("--both-units", o.both_units, "the other unit too, in brackets");
-    app.add_flag("--force", o.force, "replace drawings and sheet that are there");
-    auto* json = app.add_flag("--json", o.json, "for programs, format 1");
-    app.add_flag("--csv", o.csv, "one row a piece")->excludes(json);
-    app.footer("See docs/making-pilots.md.");
+void declare_make_list(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.option("--for", o.request.screws, "these screws instead of the house list");
+    syntax.option("--hole", o.request.hole, "the hole they all go through: close, F, 9/32, ...");
+    syntax.flag("--sleeves", o.request.options.sleeves,
+                "a sleeve over an owned pilot counts as a piece");
+    syntax.flag("--turn-down", o.request.options.turn_down,
+                "an owned soft pilot that no screw needs may be turned smaller");
+    const auto hardened =
+        syntax.flag("--hardened", o.hardened, "new pilots are hardened, drawn and ground");
+    syntax.flag("--soft", o.soft, "new pilots are left soft, for a short run (the default)")
+        .excludes(hardened);
+    syntax.option("--steel", o.steel, "what new pilots are made of: O1 (the default), W1, silver");
+    syntax.option("--drawings", o.drawings, "a drawing a piece into this folder, SVG");
+    syntax.option("--html", o.sheet, "the printable sheet into this file");
+    syntax.flag("--letter", o.letter, "the sheet on Letter paper rather than A4");
+    syntax.flag("--both-units", o.both_units, "the other unit too, in brackets");
+    syntax.flag("--force", o.force, "replace drawings and sheet that are there");
+    const auto json = syntax.flag("--json", o.json, "for programs, format 1");
+    syntax.flag("--csv", o.csv, "one row a piece").excludes(json);
+    syntax.footer("See docs/making-pilots.md.");
 }
 
 } // namespace cli::commands

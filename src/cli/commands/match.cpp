@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `match`: the main question. Which body, which pilot, which drill, for this screw.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/house.hpp"
 #include "cli/question.hpp"
@@ -121,21 +119,21 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_match(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_option("SCREW", o.asked.screw,
-                   "size, pitch, form, series: \"5/16-18 socket head cap\"");
-    auto* house = app.add_flag("--house", o.house, "every screw of the house list, as it is there");
-    declare_question(app, o.asked);
+void declare_match(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.word("SCREW", o.asked.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"");
+    const auto house =
+        syntax.flag("--house", o.house, "every screw of the house list, as it is there");
+    declare_question(syntax, o.asked);
     for (const char* name : {"--hole", "--series", "--head", "--washer", "--below", "--thick",
                              "--blind", "--machine", "--set"})
-        house->excludes(app.get_option(name));
-    app.add_flag("--pairs", o.pairs, "every body with every pilot")->excludes(house);
-    app.add_flag("--all", o.all, "every answer, not only the best twenty");
-    app.add_flag("--reasons", o.reasons, "every rule of the best answer");
-    auto* json = app.add_flag("--json", o.json, "for programs, format 1");
-    app.add_flag("--csv", o.csv, "one row an answer")->excludes(json)->excludes(house);
-    app.footer("Exit code 1 when nothing is ready or after work. See docs/matching.md.");
+        house.excludes(syntax.named(name));
+    syntax.flag("--pairs", o.pairs, "every body with every pilot").excludes(house);
+    syntax.flag("--all", o.all, "every answer, not only the best twenty");
+    syntax.flag("--reasons", o.reasons, "every rule of the best answer");
+    const auto json = syntax.flag("--json", o.json, "for programs, format 1");
+    syntax.flag("--csv", o.csv, "one row an answer").excludes(json).excludes(house);
+    syntax.footer("Exit code 1 when nothing is ready or after work. See docs/matching.md.");
 }
 
 } // namespace cli::commands

@@ -4,8 +4,6 @@
 // `material`: what the tables say of the materials that are cut.
 #include "trade/material.hpp"
 
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "present/json.hpp"
@@ -60,18 +58,17 @@ error::ExitCode show(const ShowOptions& options, Context& context) {
 
 } // namespace
 
-void declare_material(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* list_app = app.add_subcommand("list", "every material, a line each");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    declare_format(*list_app, l.format);
-    auto* show_app = app.add_subcommand("show", "everything known of one, with sources");
-    ShowOptions& s = chosen<ShowOptions>(*show_app, plan, show);
-    show_app
-        ->add_option("NAME", s.words, "a part of its name, or an everyday name: 1018, mild steel")
-        ->required();
-    show_app->add_flag("--json", s.json, "for programs");
-    app.footer("Works without a catalogue.");
+void declare_material(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto list_verb = syntax.verb("list", "every material, a line each");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    declare_format(list_verb, l.format);
+    const auto show_verb = syntax.verb("show", "everything known of one, with sources");
+    ShowOptions& s = chosen<ShowOptions>(show_verb, plan, show);
+    show_verb.word("NAME", s.words, "a part of its name, or an everyday name: 1018, mild steel")
+        .required();
+    show_verb.flag("--json", s.json, "for programs");
+    syntax.footer("Works without a catalogue.");
 }
 
 } // namespace cli::commands

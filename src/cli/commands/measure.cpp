@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `measure`: one dimension of a tool, measured. What was known before stays in the history.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <type_traits>
 
@@ -140,15 +139,14 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_measure(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "the tool's number")->required();
-    app.add_option("WHAT", options.what, "cut_dia, bore, reach, pilot_dia, shank_dia, ...")
-        ->required();
-    app.add_option("VALUE", options.value, "the size, with limits if known")->required();
-    app.add_option("HOW", options.how,
-                   "caliper, micrometer, rule, pin gauge, test hole, mark, guess; else a decimal "
-                   "is by caliper and a fraction off a rule");
+void declare_measure(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "the tool's number").required();
+    syntax.word("WHAT", options.what, "cut_dia, bore, reach, pilot_dia, shank_dia, ...").required();
+    syntax.word("VALUE", options.value, "the size, with limits if known").required();
+    syntax.word("HOW", options.how,
+                "caliper, micrometer, rule, pin gauge, test hole, mark, guess; else a decimal "
+                "is by caliper and a fraction off a rule");
 }
 
 } // namespace cli::commands

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `pair`: a pilot goes into a body, and how it went. One that will not go in is only noted.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -53,13 +52,14 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_pair(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("PILOT", options.pilot, "the pilot's number")->required();
-    app.add_option("BODY", options.body, "the body's number")->required();
-    app.add_option("--tried", options.tried,
-                   "how it went: slides and holds, slides, binds, loose, will not go")
-        ->type_name("WORD");
+void declare_pair(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("PILOT", options.pilot, "the pilot's number").required();
+    syntax.word("BODY", options.body, "the body's number").required();
+    syntax
+        .option("--tried", options.tried,
+                "how it went: slides and holds, slides, binds, loose, will not go")
+        .takes("WORD");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `practice`: the limits that the rules use, and changing them for this shop.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "present/csv.hpp"
 #include "present/json.hpp"
@@ -102,19 +100,19 @@ error::ExitCode reset(const ResetOptions& options, Context& context) {
 
 } // namespace
 
-void declare_practice(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* list_app = app.add_subcommand("list", "the limits, with unit and source");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    auto* json = list_app->add_flag("--json", l.json, "for programs");
-    list_app->add_flag("--csv", l.csv, "one row a limit")->excludes(json);
-    auto* set_app = app.add_subcommand("set", "change a limit for this shop");
-    SetOptions& s = chosen<SetOptions>(*set_app, plan, set);
-    set_app->add_option("RULE", s.name, "the name as listed: \"head clearance\"")->required();
-    set_app->add_option("VALUE", s.value, "in the form listed: \".006 in\", \"95 %\"")->required();
-    auto* reset_app = app.add_subcommand("reset", "go back to the default");
-    ResetOptions& r = chosen<ResetOptions>(*reset_app, plan, reset);
-    reset_app->add_option("RULE", r.name, "the name as listed")->required();
+void declare_practice(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto list_verb = syntax.verb("list", "the limits, with unit and source");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    const auto json = list_verb.flag("--json", l.json, "for programs");
+    list_verb.flag("--csv", l.csv, "one row a limit").excludes(json);
+    const auto set_verb = syntax.verb("set", "change a limit for this shop");
+    SetOptions& s = chosen<SetOptions>(set_verb, plan, set);
+    set_verb.word("RULE", s.name, "the name as listed: \"head clearance\"").required();
+    set_verb.word("VALUE", s.value, "in the form listed: \".006 in\", \"95 %\"").required();
+    const auto reset_verb = syntax.verb("reset", "go back to the default");
+    ResetOptions& r = chosen<ResetOptions>(reset_verb, plan, reset);
+    reset_verb.word("RULE", r.name, "the name as listed").required();
 }
 
 } // namespace cli::commands

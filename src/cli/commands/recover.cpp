@@ -4,7 +4,6 @@
 // `recover`: a new catalogue from what is left of a damaged one.
 #include "store/recover.hpp"
 
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -66,14 +65,16 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_recover(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    auto* output = app.add_option("-o,--output", options.output,
-                                  "the new catalogue; else the catalogue's name and .recovered")
-                       ->type_name("FILE");
-    app.add_flag("--in-place", options.in_place,
-                 "put it in the place of the damaged one, which is saved beside it")
-        ->excludes(output);
+void declare_recover(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    const auto output = syntax
+                            .option("-o,--output", options.output,
+                                    "the new catalogue; else the catalogue's name and .recovered")
+                            .takes("FILE");
+    syntax
+        .flag("--in-place", options.in_place,
+              "put it in the place of the damaged one, which is saved beside it")
+        .excludes(output);
 }
 
 } // namespace cli::commands

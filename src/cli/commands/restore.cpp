@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `restore`: puts a backup in the place of the catalogue, which is saved first.
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "cli/command.hpp"
@@ -41,9 +40,9 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_restore(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("FILE", options.file, "a backup; it is only read")->required();
+void declare_restore(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("FILE", options.file, "a backup; it is only read").required();
 }
 
 } // namespace cli::commands

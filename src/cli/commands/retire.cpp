@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `retire`: a tool that is gone for good, worn out or lost. Its number is not given out again.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "store/tools.hpp"
@@ -41,10 +39,10 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_retire(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "the tool's number")->required();
-    app.add_option("--why", options.why, "worn out, lost, broken, ...");
+void declare_retire(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "the tool's number").required();
+    syntax.option("--why", options.why, "worn out, lost, broken, ...");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `screw`: what the tables say of a screw, with where each figure is from.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "present/screw_json.hpp"
 #include "present/screw_text.hpp"
@@ -31,18 +29,19 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_screw(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_option("SCREW", o.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"")
-        ->required();
-    app.add_option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
-    app.add_flag("--json", o.json, "for programs");
-    app.footer("Works without a catalogue; with one, the shop's own screws come first.\n\n"
-               "Examples:\n"
-               "  screw \"5/16-18 socket head cap\"   screw \"M6x20 DIN912\"\n"
-               "  screw \"1/4-20 x 3/4 allen\"        screw \"#8-32 phillips pan head\"\n"
-               "  screw \"1/4 bsf socket cap\"        screw \"8 mm shoulder\"\n"
-               "Without a form it is a socket head cap screw. A bare 1 is asked back: #1 or 1 in.");
+void declare_screw(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.word("SCREW", o.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"")
+        .required();
+    syntax.option("--series", o.series, "which head: 1960, 1936, \"BS 2470\", \"ISO 4762\", ...");
+    syntax.flag("--json", o.json, "for programs");
+    syntax.footer(
+        "Works without a catalogue; with one, the shop's own screws come first.\n\n"
+        "Examples:\n"
+        "  screw \"5/16-18 socket head cap\"   screw \"M6x20 DIN912\"\n"
+        "  screw \"1/4-20 x 3/4 allen\"        screw \"#8-32 phillips pan head\"\n"
+        "  screw \"1/4 bsf socket cap\"        screw \"8 mm shoulder\"\n"
+        "Without a form it is a socket head cap screw. A bare 1 is asked back: #1 or 1 in.");
 }
 
 } // namespace cli::commands

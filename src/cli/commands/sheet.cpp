@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `sheet`: from the answer to a good hole, for one screw or for the lines of a job.
-#include <CLI/CLI.hpp>
 #include <filesystem>
 
 #include "cli/command.hpp"
@@ -91,31 +90,30 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_sheet(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
+void declare_sheet(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
     auto& r = o.request;
-    app.add_option("SCREW", r.asked.screw,
-                   "size, pitch, form, series: \"5/16-18 socket head cap\"");
-    app.add_option("--job", o.job,
-                   "CSV of many lines: part, screw, count, material, thickness, "
-                   "notes");
-    app.add_option("--body", r.body, "this body rather than the best")->type_name("NUMBER");
-    app.add_option("--pilot", r.pilot, "with this pilot")->type_name("NUMBER");
-    declare_question(app, r.asked);
-    app.add_option("--material", r.material, "what is cut, as `material list` has it");
-    app.add_option("--count", r.count, "how many holes");
-    app.add_option("--edge", r.edge, "from the hole's axis to the edge of the part");
-    app.add_option("--torque", r.torque, "seating torque: \"17 ft-lb\", \"23 N m\"");
-    app.add_option("--grade", r.grade, "grade of the screw: \"grade 5\", 8.8, A2-70");
-    app.add_option("--surface", r.surface, "of the threads: \"dry steel\", oiled, ...");
-    app.add_option("--on", r.on, "drill press, mill or lathe: which other ways come first");
-    app.add_flag("--explain", o.explain, "formula, inputs and source of every figure");
-    app.add_option("--html", o.html, "printable sheets into this file, a page each");
-    app.add_flag("--letter", o.letter, "on Letter paper rather than A4");
-    app.add_flag("--both-units", o.both_units, "on the drawing the other unit too");
-    app.add_flag("--force", o.force, "replace a file that is there");
-    app.add_flag("--json", o.json, "for programs, format 2");
-    app.footer(
+    syntax.word("SCREW", r.asked.screw, "size, pitch, form, series: \"5/16-18 socket head cap\"");
+    syntax.option("--job", o.job,
+                  "CSV of many lines: part, screw, count, material, thickness, "
+                  "notes");
+    syntax.option("--body", r.body, "this body rather than the best").takes("NUMBER");
+    syntax.option("--pilot", r.pilot, "with this pilot").takes("NUMBER");
+    declare_question(syntax, r.asked);
+    syntax.option("--material", r.material, "what is cut, as `material list` has it");
+    syntax.option("--count", r.count, "how many holes");
+    syntax.option("--edge", r.edge, "from the hole's axis to the edge of the part");
+    syntax.option("--torque", r.torque, "seating torque: \"17 ft-lb\", \"23 N m\"");
+    syntax.option("--grade", r.grade, "grade of the screw: \"grade 5\", 8.8, A2-70");
+    syntax.option("--surface", r.surface, "of the threads: \"dry steel\", oiled, ...");
+    syntax.option("--on", r.on, "drill press, mill or lathe: which other ways come first");
+    syntax.flag("--explain", o.explain, "formula, inputs and source of every figure");
+    syntax.option("--html", o.html, "printable sheets into this file, a page each");
+    syntax.flag("--letter", o.letter, "on Letter paper rather than A4");
+    syntax.flag("--both-units", o.both_units, "on the drawing the other unit too");
+    syntax.flag("--force", o.force, "replace a file that is there");
+    syntax.flag("--json", o.json, "for programs, format 2");
+    syntax.footer(
         "Exit code 1 when a line is neither ready nor after work. See docs/at-the-machine.md.");
 }
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `show`: everything that is known of one tool, and the screws it serves.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -134,12 +133,13 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_show(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "the tool's number")->required();
-    declare_format(app, options.format);
-    app.footer("The screws it serves are those of the house list; while that is empty, the listed "
-               "socket head and fillister screws of about its size.");
+void declare_show(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "the tool's number").required();
+    declare_format(syntax, options.format);
+    syntax.footer(
+        "The screws it serves are those of the house list; while that is empty, the listed "
+        "socket head and fillister screws of about its size.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `start`: makes a new, empty catalogue.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "present/text.hpp"
 
@@ -33,9 +31,9 @@ error::ExitCode run(const Options&, Context& context) {
 
 } // namespace
 
-void declare_start(CLI::App& app, Plan& plan) {
-    chosen<Options>(app, plan, run);
-    app.footer("Bare numbers in the catalogue are inches, or millimetres with --units mm.");
+void declare_start(const Syntax& syntax, Plan& plan) {
+    chosen<Options>(syntax, plan, run);
+    syntax.footer("Bare numbers in the catalogue are inches, or millimetres with --units mm.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `stock`: the bars that the shop turns pilots from.
-#include <CLI/CLI.hpp>
-
 #include "cli/bars.hpp"
 #include "cli/command.hpp"
 #include "cli/format.hpp"
@@ -108,17 +106,17 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 
 } // namespace
 
-void declare_stock(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* list_app = app.add_subcommand("list", "the bars");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    declare_format(*list_app, l.format);
-    auto* add_app = app.add_subcommand("add", "bars that the shop has");
-    Options& a = chosen<Options>(*add_app, plan, add);
-    add_app->add_option("SIZE", a.sizes, "diameters: 3/8 \"10 mm\" .3125")->required();
-    auto* drop_app = app.add_subcommand("drop", "bars that it has no longer");
-    Options& d = chosen<Options>(*drop_app, plan, drop);
-    drop_app->add_option("SIZE", d.sizes, "diameters, as listed")->required();
+void declare_stock(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto list_verb = syntax.verb("list", "the bars");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    declare_format(list_verb, l.format);
+    const auto add_verb = syntax.verb("add", "bars that the shop has");
+    Options& a = chosen<Options>(add_verb, plan, add);
+    add_verb.word("SIZE", a.sizes, "diameters: 3/8 \"10 mm\" .3125").required();
+    const auto drop_verb = syntax.verb("drop", "bars that it has no longer");
+    Options& d = chosen<Options>(drop_verb, plan, drop);
+    drop_verb.word("SIZE", d.sizes, "diameters, as listed").required();
 }
 
 } // namespace cli::commands

@@ -8,7 +8,6 @@
 #include "cli/format.hpp"
 #include "cli/house.hpp"
 #include "present/to_measure_text.hpp"
-#include <CLI/CLI.hpp>
 
 namespace cli::commands {
 
@@ -37,11 +36,11 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_to_measure(CLI::App& app, Plan& plan) {
-    Options& o = chosen<Options>(app, plan, run);
-    app.add_flag("--all", o.all, "also what settles no screw alone");
-    declare_format(app, o.format);
-    app.footer("Record it with `counterpart measure` or `counterpart pair --tried`.");
+void declare_to_measure(const Syntax& syntax, Plan& plan) {
+    Options& o = chosen<Options>(syntax, plan, run);
+    syntax.flag("--all", o.all, "also what settles no screw alone");
+    declare_format(syntax, o.format);
+    syntax.footer("Record it with `counterpart measure` or `counterpart pair --tried`.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `undo`: takes the newest change back, as a change of its own.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "present/text.hpp"
 #include "store/history.hpp"
@@ -40,9 +38,9 @@ error::ExitCode run(const Options&, Context& context) {
 
 } // namespace
 
-void declare_undo(CLI::App& app, Plan& plan) {
-    chosen<Options>(app, plan, run);
-    app.footer("Again takes back the change before that one. Numbers are not given out again.");
+void declare_undo(const Syntax& syntax, Plan& plan) {
+    chosen<Options>(syntax, plan, run);
+    syntax.footer("Again takes back the change before that one. Numbers are not given out again.");
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `unpair`: a pilot comes out of its body. How it went there stays known.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 #include "store/tools.hpp"
@@ -32,9 +30,9 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_unpair(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("PILOT", options.pilot, "the pilot's number")->required();
+void declare_unpair(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("PILOT", options.pilot, "the pilot's number").required();
 }
 
 } // namespace cli::commands

@@ -2,8 +2,6 @@
 // SPDX-License-Identifier: MIT
 
 // `unretire`: a retired tool is in hand again.
-#include <CLI/CLI.hpp>
-
 #include "cli/command.hpp"
 #include "cli/tool.hpp"
 
@@ -34,9 +32,9 @@ error::ExitCode run(const Options& options, Context& context) {
 
 } // namespace
 
-void declare_unretire(CLI::App& app, Plan& plan) {
-    Options& options = chosen<Options>(app, plan, run);
-    app.add_option("NUMBER", options.number, "the tool's number")->required();
+void declare_unretire(const Syntax& syntax, Plan& plan) {
+    Options& options = chosen<Options>(syntax, plan, run);
+    syntax.word("NUMBER", options.number, "the tool's number").required();
 }
 
 } // namespace cli::commands

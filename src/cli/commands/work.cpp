@@ -3,7 +3,6 @@
 
 // `work`: what tools need before use. Work that is done may change how a pilot goes in its body, so
 // what was tried before no longer counts.
-#include <CLI/CLI.hpp>
 #include <algorithm>
 
 #include "cli/command.hpp"
@@ -161,21 +160,20 @@ error::ExitCode list(const ListOptions& options, Context& context) {
 
 } // namespace
 
-void declare_work(CLI::App& app, Plan& plan) {
-    app.require_subcommand(1);
-    auto* add_app = app.add_subcommand("add", "a tool needs something before use");
-    Options& a = chosen<Options>(*add_app, plan, add);
-    add_app->add_option("NUMBER", a.number, "the tool's number")->required();
-    add_app->add_option("WORK", a.work, "what: \"clean the bore\"; several separated by ;")
-        ->required();
-    auto* done_app = app.add_subcommand("done", "it has been done; pairs must be tried again");
-    Options& d = chosen<Options>(*done_app, plan, done);
-    done_app->add_option("NUMBER", d.number, "the tool's number")->required();
-    done_app->add_option("WORK", d.work, "what; without it, all of it");
-    auto* list_app = app.add_subcommand("list", "what is to be done");
-    ListOptions& l = chosen<ListOptions>(*list_app, plan, list);
-    list_app->add_option("NUMBER", l.number, "of one tool; else of all");
-    declare_format(*list_app, l.format);
+void declare_work(const Syntax& syntax, Plan& plan) {
+    syntax.needs_verb();
+    const auto add_verb = syntax.verb("add", "a tool needs something before use");
+    Options& a = chosen<Options>(add_verb, plan, add);
+    add_verb.word("NUMBER", a.number, "the tool's number").required();
+    add_verb.word("WORK", a.work, "what: \"clean the bore\"; several separated by ;").required();
+    const auto done_verb = syntax.verb("done", "it has been done; pairs must be tried again");
+    Options& d = chosen<Options>(done_verb, plan, done);
+    done_verb.word("NUMBER", d.number, "the tool's number").required();
+    done_verb.word("WORK", d.work, "what; without it, all of it");
+    const auto list_verb = syntax.verb("list", "what is to be done");
+    ListOptions& l = chosen<ListOptions>(list_verb, plan, list);
+    list_verb.word("NUMBER", l.number, "of one tool; else of all");
+    declare_format(list_verb, l.format);
 }
 
 } // namespace cli::commands

@@ -4,7 +4,6 @@
 // Columns as options of a command: `cut_dia` is `--cut-dia`.
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <string>
 #include <vector>
@@ -15,23 +14,24 @@
 namespace cli::record {
 
 // Declares an option for every column that is not in `without` and has none yet; what it is given
-// goes into `cells`, which must live as long as `app`. An empty value is 'not known'.
+// goes into `cells`, which must live as long as the program parses. An empty value is 'not known'.
 template <class Record>
-void declare_columns(CLI::App& app, const Columns<Record>& columns,
+void declare_columns(const Syntax& syntax, const Columns<Record>& columns,
                      const std::vector<std::string>& without, Cells& cells) {
     for (const Column<Record>& column : columns) {
         const std::string name = option_name(column.name);
         const bool left_out =
             std::find(without.begin(), without.end(), column.name) != without.end();
-        if (left_out || app.get_option_no_throw(name) != nullptr)
+        if (left_out || syntax.has(name))
             continue;
-        app.add_option_function<std::string>(
-               name,
-               [&cells, key = column.name](const std::string& value) {
-                   cells[key] = std::string(trade::trimmed(value));
-               },
-               column.about)
-            ->type_name(column.placeholder);
+        syntax
+            .option(
+                name,
+                [&cells, key = column.name](const std::string& value) {
+                    cells[key] = std::string(trade::trimmed(value));
+                },
+                column.about)
+            .takes(column.placeholder);
     }
 }
 
