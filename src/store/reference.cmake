@@ -3,6 +3,7 @@
 add_library(counterpart_compile STATIC compile_csv.cpp compile_image.cpp compile_table.cpp)
 target_link_libraries(counterpart_compile
     PUBLIC counterpart_length PRIVATE SQLiteCpp SQLite::SQLite3 fmt::fmt)
+compile_headers(counterpart_compile <SQLiteCpp/SQLiteCpp.h> <fmt/format.h>)
 add_executable(compile_reference compile_reference.cpp)
 target_link_libraries(compile_reference PRIVATE counterpart_compile fmt::fmt)
 
