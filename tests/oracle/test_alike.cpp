@@ -4,6 +4,7 @@
 // What stands for alike bodies comes to what each of them comes to, with every pilot and hole.
 #include <doctest/doctest.h>
 
+#include "cases.hpp"
 #include "match/alike.hpp"
 #include "match/judge.hpp"
 #include "match/runners.hpp"
@@ -70,7 +71,7 @@ void compare(const match::Job& job, const match::Tools& tools, const match::Runn
 
 TEST_CASE("what stands for alike bodies comes to what each of them comes to") {
     Compared compared;
-    for (std::uint64_t seed = 1; seed <= 2000; ++seed) {
+    for (std::uint64_t seed = 1; seed <= cases::some(2000U); ++seed) {
         CAPTURE(seed);
         auto one = oracle::random_case(seed);
         one.question.set.clear();
@@ -82,7 +83,7 @@ TEST_CASE("what stands for alike bodies comes to what each of them comes to") {
                                      match::windows_of(job), trade::Detail::all);
         compare(job, match::load_tools(rack), runners, compared);
     }
-    CHECK(compared.the_same > 10'000);
+    CHECK(compared.the_same > cases::some(10'000));
     CHECK(compared.closest > 1000);
-    CHECK(compared.changed > 10'000);
+    CHECK(compared.changed > cases::some(10'000));
 }

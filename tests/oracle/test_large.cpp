@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "cases.hpp"
 #include "match/best.hpp"
 #include "match/search.hpp"
 #include "match/shelf.hpp"
@@ -122,7 +123,7 @@ match::Job job_with_made_tools(const oracle::RandomCase& one, const oracle::Tool
 
 TEST_CASE("among hundreds of tools the answers are those of trying every pilot in every body") {
     std::array<std::int64_t, match::k_answer_kinds> came_up{};
-    for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+    for (std::uint64_t seed = 1; seed <= cases::some(600U); ++seed) {
         CAPTURE(seed);
         auto one = oracle::random_case(seed);
         one.question.set.clear();
@@ -147,5 +148,5 @@ TEST_CASE("among hundreds of tools the answers are those of trying every pilot i
             came_up[kind] += expected.counts[kind];
     }
     for (const auto count : came_up)
-        CHECK(count > 400);
+        CHECK(count > cases::some(400));
 }

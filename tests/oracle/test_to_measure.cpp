@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "cases.hpp"
 #include "match/to_measure.hpp"
 #include "oracle/random_catalogue.hpp"
 
@@ -70,7 +71,7 @@ TEST_CASE("what settles a screw does so when it is entered, and what only helps 
     int trials = 0;
     int helping = 0;
     int missed = 0;
-    for (std::uint64_t seed = 1; seed <= 600; ++seed) {
+    for (std::uint64_t seed = 1; seed <= cases::some(600U); ++seed) {
         CAPTURE(seed);
         auto random = oracle::random_case(seed);
         random.question.set.clear();
@@ -107,7 +108,7 @@ TEST_CASE("what settles a screw does so when it is entered, and what only helps 
             }
         }
     }
-    CHECK(settling > 60);
+    CHECK(settling > cases::some(60));
     CHECK(trials > 50);
     CHECK(helping > 50);
     CHECK(missed * 20 <= helping);

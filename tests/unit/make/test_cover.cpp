@@ -8,6 +8,7 @@
 #include <numeric>
 #include <tuple>
 
+#include "cases.hpp"
 #include "cover_cases.hpp"
 
 using cover_cases::at_random;
@@ -110,7 +111,7 @@ TEST_CASE("a resource is used once, and more covered goes before fewer choices")
 
 TEST_CASE("the cover is the best of all subsets, tie-break included") {
     Chance chance(1);
-    for (int i = 0; i < 4000; ++i) {
+    for (int i = 0; i < cases::some(4000); ++i) {
         const auto problem = at_random(chance, small_shape(chance));
         CAPTURE(i);
         const auto cover = cover_of(problem);
@@ -123,7 +124,7 @@ TEST_CASE("the cover is the best of all subsets, tie-break included") {
 TEST_CASE("with every effort the bound holds, and what is called proven is") {
     Chance chance(2);
     int unproven = 0;
-    for (int i = 0; i < 1500; ++i) {
+    for (int i = 0; i < cases::some(1500); ++i) {
         auto shape = small_shape(chance);
         shape.elements += 4;
         shape.choices += 2;
@@ -152,7 +153,7 @@ TEST_CASE("with every effort the bound holds, and what is called proven is") {
 
 TEST_CASE("the order of elements and of choices changes neither count nor total") {
     Chance chance(3);
-    for (int i = 0; i < 60; ++i) {
+    for (int i = 0; i < cases::some(60); ++i) {
         const Shape shape{24, 60, 5, 3, i % 3 == 0 ? 4 : 0, 5};
         const auto problem = at_random(chance, shape);
         std::vector<int> names(24);
@@ -189,7 +190,7 @@ TEST_CASE("the order of elements and of choices changes neither count nor total"
 
 TEST_CASE("without any one of the chosen something is left uncovered") {
     Chance chance(4);
-    for (int i = 0; i < 100; ++i) {
+    for (int i = 0; i < cases::some(100); ++i) {
         const auto problem = at_random(chance, {30, 80, 6, 3, 0, 0});
         const auto cover = cover_of(problem);
         const auto worth = worth_of(problem, cover.chosen);

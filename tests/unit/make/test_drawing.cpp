@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "bench.hpp"
+#include "cases.hpp"
 #include "drawing/lettering.hpp"
 #include "make/drawing.hpp"
 #include "make/stock.hpp"
@@ -120,7 +121,7 @@ TEST_CASE("the test of overlap sees overlaps") {
 
 TEST_CASE("no text meets another, a line, an arc, an arrow or the frame") {
     std::mt19937_64 random(31);
-    for (int round = 0; round < 600; ++round) {
+    for (int round = 0; round < cases::some(600); ++round) {
         const auto piece = random_piece::make(random);
         for (const auto& lettering :
              {drawing::Lettering{Unit::inch, false}, drawing::Lettering{Unit::inch, true},
@@ -141,7 +142,7 @@ TEST_CASE("no text meets another, a line, an arc, an arrow or the frame") {
 
 TEST_CASE("everything is on the paper, and most of a page is enough") {
     std::mt19937_64 random(32);
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < cases::some(300); ++round) {
         const auto drawing = drawing_of(random_piece::make(random), {Unit::inch, true});
         CHECK(drawing.height < 255); // Letter upright less 12 mm of margin
         for (const auto& line : drawing.lines)
@@ -243,7 +244,7 @@ TEST_CASE("a hardened pilot's drawing keeps all its cautions") {
     std::mt19937_64 random(33);
     make::Treatment treatment;
     treatment.hardened = true;
-    for (int round = 0; round < 100; ++round) {
+    for (int round = 0; round < cases::some(100); ++round) {
         const auto piece = random_piece::make(random);
         const auto spec = make::specify(piece, bench::practice(), make::usual_bars(Unit::inch),
                                         Unit::inch, treatment);

@@ -9,6 +9,7 @@
 #include <random>
 #include <set>
 
+#include "cases.hpp"
 #include "list_bench.hpp"
 
 using namespace list_bench;
@@ -16,7 +17,7 @@ using namespace list_bench;
 TEST_CASE("whatever a piece claims to serve is ready at both ends of its limits") {
     std::mt19937_64 random(11);
     int claims = 0;
-    for (int round = 0; round < 150; ++round) {
+    for (int round = 0; round < cases::some(150); ++round) {
         const auto wishes = random_wishes(random);
         const auto rack = random_rack(random);
         for (const auto& piece : list_of(wishes, rack).pieces)
@@ -32,13 +33,13 @@ TEST_CASE("whatever a piece claims to serve is ready at both ends of its limits"
                 }
             }
     }
-    CHECK(claims > 1000);
+    CHECK(claims > cases::some(1000));
 }
 
 TEST_CASE("limits hold by measurement alone, without a trial, where the piece gives them") {
     std::mt19937_64 random(12);
     int checked = 0;
-    for (int round = 0; round < 100; ++round) {
+    for (int round = 0; round < cases::some(100); ++round) {
         const auto wishes = random_wishes(random);
         const auto rack = random_rack(random);
         for (const auto& piece : list_of(wishes, rack).pieces) {
@@ -54,13 +55,13 @@ TEST_CASE("limits hold by measurement alone, without a trial, where the piece gi
             }
         }
     }
-    CHECK(checked > 100);
+    CHECK(checked > cases::some(100));
 }
 
 TEST_CASE("every piece is needed, and together they meet what is not said to be unmet") {
     std::mt19937_64 random(13);
     int pieces = 0;
-    for (int round = 0; round < 100; ++round) {
+    for (int round = 0; round < cases::some(100); ++round) {
         const auto wishes = random_wishes(random);
         const auto rack = random_rack(random);
         const auto list = list_of(wishes, rack);
@@ -90,12 +91,12 @@ TEST_CASE("every piece is needed, and together they meet what is not said to be 
             ++pieces;
         }
     }
-    CHECK(pieces > 100);
+    CHECK(pieces > cases::some(100));
 }
 
 TEST_CASE("a body whose bore is larger than the hole is never offered for it") {
     std::mt19937_64 random(14);
-    for (int round = 0; round < 150; ++round) {
+    for (int round = 0; round < cases::some(150); ++round) {
         const auto rack = random_rack(random);
         for (const auto& piece : list_of(random_wishes(random), rack).pieces)
             for (const auto& served : piece.serves) {
@@ -107,7 +108,7 @@ TEST_CASE("a body whose bore is larger than the hole is never offered for it") {
 
 TEST_CASE("the list does not depend on the order of the house list") {
     std::mt19937_64 random(15);
-    for (int round = 0; round < 30; ++round) {
+    for (int round = 0; round < cases::some(30); ++round) {
         auto wishes = random_wishes(random);
         const auto rack = random_rack(random);
         const auto before = list_of(wishes, rack);
@@ -157,7 +158,7 @@ TEST_CASE("a sleeve or a turned-down pilot serves what it claims, and spoils not
     std::mt19937_64 random(16);
     int sleeves = 0;
     int turned = 0;
-    for (int round = 0; round < 200; ++round) {
+    for (int round = 0; round < cases::some(200); ++round) {
         CAPTURE(round);
         const auto wishes = random_wishes(random);
         const auto rack = rack_with_pilots(random);
@@ -192,12 +193,12 @@ TEST_CASE("a sleeve or a turned-down pilot serves what it claims, and spoils not
                             met_before.end()));
     }
     CHECK(sleeves > 10);
-    CHECK(turned > 10);
+    CHECK(turned > cases::some(10));
 }
 
 TEST_CASE("sleeves and turning down never make the list longer") {
     std::mt19937_64 random(17);
-    for (int round = 0; round < 60; ++round) {
+    for (int round = 0; round < cases::some(60); ++round) {
         const auto wishes = random_wishes(random);
         const auto rack = rack_with_pilots(random);
         const auto without = list_of(wishes, rack);

@@ -5,6 +5,7 @@
 // left to measuring and trying.
 #include <doctest/doctest.h>
 
+#include "cases.hpp"
 #include "list_bench.hpp"
 #include "match/finding.hpp"
 
@@ -54,7 +55,7 @@ make::Wish wish_with_hole(const std::string& screw, const std::string& hole) {
 TEST_CASE("every pilot is under each of its drills at both ends of its limits, and runs in each") {
     std::mt19937_64 random(18);
     int shared = 0, alone = 0;
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < cases::some(300); ++round) {
         const auto rack = random_rack(random);
         for (const auto& piece : list_of(random_wishes(random), rack).pieces) {
             std::set<Length> drills;
@@ -72,7 +73,7 @@ TEST_CASE("every pilot is under each of its drills at both ends of its limits, a
             ++(drills.size() > 1 ? shared : alone);
         }
     }
-    CHECK(alone > 300);
+    CHECK(alone > cases::some(300));
     CHECK(shared > 30);
 }
 
@@ -114,7 +115,7 @@ TEST_CASE("a screw that no measurement settles gets its piece") {
 TEST_CASE("what is to be settled first has a pilot there, and is not ready without it") {
     std::mt19937_64 random(19);
     int settled = 0;
-    for (int round = 0; round < 100; ++round) {
+    for (int round = 0; round < cases::some(100); ++round) {
         auto rack = random_rack(random);
         for (const auto& body : rack.body_list) { // shanks nobody has measured closely
             trade::Pilot pilot;

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "bench.hpp"
+#include "cases.hpp"
 #include "make/spec_dimensions.hpp"
 #include "make/spec_words.hpp"
 #include "match/rules.hpp"
@@ -100,7 +101,7 @@ TEST_CASE("in millimetres every limit is a whole division of the tool that reads
 
 TEST_CASE("no limit is wider than what the piece allows") {
     std::mt19937_64 random(21);
-    for (int round = 0; round < 500; ++round) {
+    for (int round = 0; round < cases::some(500); ++round) {
         const auto piece = random_piece::make(random);
         for (const auto unit : {Unit::inch, Unit::millimetre}) {
             const auto spec = random_piece::specify(piece, unit);
@@ -119,7 +120,7 @@ TEST_CASE("a shank at either limit slips in the bore of every body") {
     Bench bench;
     std::mt19937_64 random(22);
     int judged = 0;
-    for (int round = 0; round < 500; ++round) {
+    for (int round = 0; round < cases::some(500); ++round) {
         const auto piece = random_piece::make(random);
         const auto spec = random_piece::specify(piece, Unit::inch);
         if (piece.kind != make::PieceKind::pilot || !spec.shank_dia.limits)
@@ -142,14 +143,14 @@ TEST_CASE("a shank at either limit slips in the bore of every body") {
             }
         }
     }
-    CHECK(judged > 500);
+    CHECK(judged > cases::some(500));
 }
 
 TEST_CASE("a pilot at either limit runs in every hole it serves") {
     Bench bench;
     std::mt19937_64 random(23);
     int judged = 0;
-    for (int round = 0; round < 500; ++round) {
+    for (int round = 0; round < cases::some(500); ++round) {
         const auto piece = random_piece::make(random);
         if (piece.kind == make::PieceKind::sleeve)
             continue; // its holes were drawn for another diameter
@@ -169,14 +170,14 @@ TEST_CASE("a pilot at either limit runs in every hole it serves") {
                 ++judged;
             }
     }
-    CHECK(judged > 500);
+    CHECK(judged > cases::some(500));
 }
 
 TEST_CASE("a flat at either end of its limits takes the set screw of every body") {
     Bench bench;
     std::mt19937_64 random(24);
     int judged = 0, marked_out = 0;
-    for (int round = 0; round < 3000; ++round) {
+    for (int round = 0; round < cases::some(3000); ++round) {
         const auto piece = random_piece::make(random);
         const auto unit = round % 2 == 0 ? Unit::inch : Unit::millimetre;
         const auto spec = random_piece::specify(piece, unit);
@@ -201,13 +202,13 @@ TEST_CASE("a flat at either end of its limits takes the set screw of every body"
             }
         }
     }
-    CHECK(judged > 2000);
+    CHECK(judged > cases::some(2000));
     CHECK(marked_out > 100);
 }
 
 TEST_CASE("a flat stays on the round of the shank") {
     std::mt19937_64 random(25);
-    for (int round = 0; round < 2000; ++round) {
+    for (int round = 0; round < cases::some(2000); ++round) {
         const auto piece = random_piece::make(random);
         const auto spec = random_piece::specify(piece, Unit::inch);
         if (!spec.flat_at || !spec.flat_at->limits)
@@ -224,7 +225,7 @@ TEST_CASE("a flat stays on the round of the shank") {
 
 TEST_CASE("a nose has half its diameter of length at least, and the shank never touches bottom") {
     std::mt19937_64 random(26);
-    for (int round = 0; round < 1000; ++round) {
+    for (int round = 0; round < cases::some(1000); ++round) {
         const auto piece = random_piece::make(random);
         if (piece.kind != make::PieceKind::pilot)
             continue;
@@ -305,7 +306,7 @@ TEST_CASE("a thin cutting edge is named") {
 TEST_CASE("a sleeve slides on its pilot and keeps its wall at every limit") {
     std::mt19937_64 random(27);
     int judged = 0;
-    for (int round = 0; round < 1000; ++round) {
+    for (int round = 0; round < cases::some(1000); ++round) {
         const auto piece = random_piece::make(random);
         if (piece.kind != make::PieceKind::sleeve)
             continue;
@@ -322,12 +323,12 @@ TEST_CASE("a sleeve slides on its pilot and keeps its wall at every limit") {
         CHECK(spec.pilot_dia.limits->lo - bore.hi >= make::k_sleeve_wall * 2);
         ++judged;
     }
-    CHECK(judged > 50);
+    CHECK(judged > cases::some(50));
 }
 
 TEST_CASE("every piece carries its material, the order of work and the cautions for the lathe") {
     std::mt19937_64 random(28);
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < cases::some(300); ++round) {
         const auto piece = random_piece::make(random);
         const auto spec = random_piece::specify(piece, Unit::inch);
         CHECK_FALSE(spec.material.empty());

@@ -7,6 +7,7 @@
 
 #include <cstdlib>
 
+#include "cases.hpp"
 #include "make/spec_words.hpp"
 #include "make/stock.hpp"
 #include "random_piece.hpp"
@@ -80,7 +81,7 @@ TEST_CASE("only a sleeve brings cautions for solder and retaining compound") {
     std::mt19937_64 random(30);
     make::Treatment treatment;
     treatment.hardened = true;
-    for (int round = 0; round < 300; ++round) {
+    for (int round = 0; round < cases::some(300); ++round) {
         const auto piece = random_piece::make(random);
         const auto spec = make::specify(piece, bench::practice(), make::usual_bars(Unit::inch),
                                         Unit::inch, treatment);
