@@ -26,6 +26,7 @@ namespace {
 constexpr std::array<std::string_view, 13> k_say_nothing{
     "screw",  "screws", "head", "heads", "bolt", "pattern", "bolts",
     "series", "long",   "lg",   "8.8",   "10.9", "12.9"};
+constexpr std::size_t k_longest_text = 200;
 // Say something only where a series of the form goes by them.
 constexpr std::array<std::string_view, 3> k_say_little{"cap", "machine", "slotted"};
 // Name the drive; beside another form they say nothing: `allen button head`.
@@ -162,6 +163,8 @@ ScrewWords::ScrewWords(const Tables& tables) : series_(tables.series()) {
     for (const auto& word : tables.form_words())
         phrases_.push_back({phrase_of(word.word), word.form, {}});
     std::erase_if(phrases_, [](const Phrase& phrase) { return phrase.words.empty(); });
+    for (const auto& phrase : phrases_)
+        longest_ = std::max(longest_, split(phrase.words, ' ').size());
 }
 
 const Series* ScrewWords::find(std::string_view name) const {
@@ -239,7 +242,7 @@ ScrewWords::Found ScrewWords::find_phrases(std::string_view text) const {
     const auto tokens = tokens_of(text);
     Found found;
     for (std::size_t at = 0; at < tokens.size();) {
-        auto end = tokens.size();
+        auto end = std::min(tokens.size(), at + longest_);
         while (end > at && !names(phrase_of(tokens, at, end), found))
             --end;
         if (end == at)
@@ -321,6 +324,9 @@ std::string ScrewWords::thread_series(const Found& found) {
 }
 
 AskedScrew ScrewWords::read(std::string_view text) const {
+    if (text.size() > k_longest_text)
+        throw error::BadData(fmt::format("screw: longer than {} characters", k_longest_text),
+                             "size, pitch, form, series: 5/16-18 socket head cap 1936");
     const auto found = find_phrases(text);
     if (!found.countersunk.empty())
         throw error::BadData(

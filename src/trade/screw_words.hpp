@@ -68,6 +68,7 @@ class ScrewWords {
 
     std::vector<Series> series_;
     std::vector<Phrase> phrases_;
+    std::size_t longest_ = 0; // words in a phrase
 };
 
 // The names with commas between.

@@ -135,6 +135,7 @@ TEST_CASE("what cannot be a screw is refused with what is wrong") {
         {"5/16-24 UNC", "screw: 5/16 unc has another pitch: '24'"},
         {"5/16-18 sochet head cap", "screw: not a word that is known: 'sochet'"},
         {"", "screw: no size: ''"},
+        {"M8 " + std::string(300, 'x'), "screw: longer than 200 characters"},
         {"socket head cap", "screw: no size: 'socket head cap'"},
         {"5/16 shcs 18", "screw: a size in two places: '5/16 shcs 18'"},
         {"5/16-18 x shcs", "screw size: not understood: '5/16-18 x'"},
