@@ -13,13 +13,16 @@ void declare_format(const Syntax& syntax, Format& format) {
     syntax.flag("--csv", format.csv, "print comma-separated values").excludes(json);
 }
 
+void print_csv_row(std::vector<std::string> cells, const Context& context) {
+    if (context.on_terminal())
+        for (std::string& cell : cells)
+            cell = present::safe(cell);
+    context.out() << present::csv_row(cells);
+}
+
 void print_csv(const std::vector<std::vector<std::string>>& rows, const Context& context) {
-    for (std::vector<std::string> cells : rows) {
-        if (context.on_terminal())
-            for (std::string& cell : cells)
-                cell = present::safe(cell);
-        context.out() << present::csv_row(cells);
-    }
+    for (const auto& cells : rows)
+        print_csv_row(cells, context);
 }
 
 } // namespace cli

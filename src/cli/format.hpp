@@ -19,7 +19,9 @@ struct Format {
 
 void declare_format(const Syntax& syntax, Format& format);
 
-// Rows of CSV, the first the header. On a terminal what could disturb it is escaped.
+// A row of CSV. On a terminal what could disturb it is escaped.
+void print_csv_row(std::vector<std::string> cells, const Context& context);
+// The first is the header.
 void print_csv(const std::vector<std::vector<std::string>>& rows, const Context& context);
 
 } // namespace cli

@@ -10,15 +10,17 @@
 #include <algorithm>
 #include <cerrno>
 #include <csignal>
-#include <cstdio>
 #include <cstring>
+#include <iostream>
 #include <new>
 #include <sstream>
 
 #include "cli/command.hpp"
+#include "cli/held_output.hpp"
 #include "cli/help.hpp"
 #include "cli/suggest.hpp"
 #include "present/text.hpp"
+#include "present/utf8.hpp"
 #include "trade/text.hpp"
 
 namespace cli {
@@ -159,7 +161,9 @@ std::string words_of(const std::vector<std::string>& words) {
         if (!line.empty())
             line += ' ';
         const bool plain = !word.empty() && word.find_first_of(" \t\"'") == std::string::npos;
-        line += plain ? word : '\'' + word + '\'';
+        const std::string kept =
+            present::find_invalid(word) == std::string_view::npos ? word : present::safe(word);
+        line += plain ? kept : '\'' + kept + '\'';
     }
     return line;
 }
@@ -198,19 +202,15 @@ void complain(std::ostream& err, const std::string& message, const std::string& 
         err << "hint: " << present::safe_lines(hint) << '\n';
 }
 
-bool write_all(std::FILE* stream, std::string_view text) {
-    return std::fwrite(text.data(), 1, text.size(), stream) == text.size() &&
-           std::fflush(stream) == 0;
-}
-
 } // namespace
 
 error::ExitCode run(const std::vector<std::string>& words, const Surroundings& around,
                     std::ostream& out, std::ostream& err) {
     try {
-        std::ostringstream printed; // of a command that fails, nothing is printed
+        HeldOutput held(out);
+        std::ostream printed(&held);
         const error::ExitCode code = run_or_throw(words, around, printed, err);
-        out << printed.view();
+        held.release();
         return code;
     } catch (const error::Error& problem) {
         complain(err, problem.what(), problem.hint());
@@ -225,17 +225,17 @@ error::ExitCode run(const std::vector<std::string>& words, const Surroundings& a
 }
 
 int run_process(int count, char** words) {
-    std::signal(SIGPIPE, SIG_IGN); // a closed pipe is a write that fails, and says so
-    std::ostringstream out;
+    std::signal(SIGPIPE, SIG_IGN);         // a closed pipe is a write that fails, and says so
+    std::ios_base::sync_with_stdio(false); // else a read that fails looks like the end of input
     std::ostringstream err;
     const std::vector<std::string> arguments(words + (count > 0 ? 1 : 0), words + count);
-    error::ExitCode code = run(arguments, surroundings_of_process(), out, err);
-    if (!write_all(stdout, out.view())) {
+    error::ExitCode code = run(arguments, surroundings_of_process(), std::cout, err);
+    if (!std::cout.flush()) {
         complain(err, std::string("cannot write the output: ") + std::strerror(errno),
                  "what was asked for may be done; only the printing failed");
         code = error::ExitCode::input_output;
     }
-    static_cast<void>(write_all(stderr, err.view()));
+    std::cerr << err.view();
     return static_cast<int>(code);
 }
 

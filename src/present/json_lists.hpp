@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Counterpart authors
 // SPDX-License-Identifier: MIT
 
-// A long list as one JSON object, written element by element, so that only one is held as Json.
+// Long lists as one JSON object, written element by element, so that only one is held as Json.
 #pragma once
 
 #include <ostream>
@@ -12,12 +12,16 @@
 
 namespace present {
 
-class JsonList {
+// `{"format": 1, NAME: [...], NAME: [...]}` in the layout of json_text. `out` must outlive this.
+class JsonLists {
   public:
-    // Begins `{"format": 1, NAME: [...]}`; the layout is that of json_text. `out` must outlive
-    // this.
-    JsonList(std::ostream& out, const std::string& name) : out_(out) {
-        out_ << "{\n  \"format\": 1,\n  " << Json(name).dump() << ": [";
+    explicit JsonLists(std::ostream& out) : out_(out) { out_ << "{\n  \"format\": 1"; }
+
+    void begin(const std::string& name) {
+        close();
+        out_ << ",\n  " << Json(name).dump() << ": [";
+        open_ = true;
+        any_ = false;
     }
     void add(const Json& element) {
         out_ << (any_ ? ",\n    " : "\n    ");
@@ -34,10 +38,20 @@ class JsonList {
         out_ << indented.append(rest);
     }
     // After the last.
-    void end() { out_ << (any_ ? "\n  ]\n}\n" : "]\n}\n"); }
+    void end() {
+        close();
+        out_ << "\n}\n";
+    }
 
   private:
+    void close() {
+        if (open_)
+            out_ << (any_ ? "\n  ]" : "]");
+        open_ = false;
+    }
+
     std::ostream& out_;
+    bool open_ = false;
     bool any_ = false;
 };
 

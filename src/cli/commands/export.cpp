@@ -18,7 +18,7 @@ namespace cli::commands {
 
 namespace {
 
-using Rows = std::vector<std::vector<std::string>>;
+using transfer::SeeCells;
 
 struct Options {
     std::string file;
@@ -28,11 +28,10 @@ struct Options {
 
 // A spreadsheet reckons out what begins so, and may run it; text with an apostrophe before it stays
 // text.
-void defuse(Rows& rows) {
-    for (auto& row : rows)
-        for (std::string& cell : row)
-            if (!cell.empty() && std::string("=+-@\t\r").find(cell.front()) != std::string::npos)
-                cell.insert(0, 1, '\'');
+void defuse(std::vector<std::string>& row) {
+    for (std::string& cell : row)
+        if (!cell.empty() && std::string("=+-@\t\r").find(cell.front()) != std::string::npos)
+            cell.insert(0, 1, '\'');
 }
 
 template <class Record>
@@ -45,15 +44,15 @@ void say_left_out(std::size_t count, const Context& context) {
         context.err() << "Left out: " << count << " retired.\n";
 }
 
-Rows bodies(Context& context) {
+void bodies(Context& context, const SeeCells& see) {
     const store::File& file = context.catalogue();
     auto records = store::bodies(file);
     say_left_out(drop_retired(records), context);
-    return transfer::csv_rows(records, record::body_columns(), file.unit());
+    transfer::each_row(records, record::body_columns(), file.unit(), see);
 }
 
 // A body that stays behind cannot be named by its pilot.
-Rows pilots(Context& context) {
+void pilots(Context& context, const SeeCells& see) {
     const store::File& file = context.catalogue();
     std::set<std::int64_t> gone;
     for (const trade::Body& body : store::bodies(file))
@@ -67,43 +66,46 @@ Rows pilots(Context& context) {
         pilot.in_body = std::nullopt;
         pilot.tried = std::nullopt;
     }
-    return transfer::csv_rows(records, record::pilot_columns(), file.unit());
+    transfer::each_row(records, record::pilot_columns(), file.unit(), see);
 }
 
-Rows screws(Context& context) {
+void screws(Context& context, const SeeCells& see) {
     const store::File& file = context.catalogue();
-    return transfer::csv_rows(store::own_screws(file), record::screw_columns(), file.unit());
+    transfer::each_row(store::own_screws(file), record::screw_columns(), file.unit(), see);
 }
 
-Rows house(Context& context) {
+void house(Context& context, const SeeCells& see) {
     const store::File& file = context.catalogue();
-    return transfer::csv_rows(store::house(file), record::house_columns(), file.unit());
+    transfer::each_row(store::house(file), record::house_columns(), file.unit(), see);
 }
 
-template <Rows (*rows_of)(Context&)>
+template <void (*each_row_of)(Context&, const SeeCells&)>
 error::ExitCode run(const Options& options, Context& context) {
-    Rows rows = rows_of(context);
-    if (options.for_spreadsheet)
-        defuse(rows);
-    if (options.file.empty()) {
-        print_csv(rows, context);
-        return error::ExitCode::done;
-    }
     std::string text;
-    for (const auto& row : rows)
-        text += present::csv_row(row);
+    std::size_t rows = 0;
+    each_row_of(context, [&](std::vector<std::string> cells) {
+        if (options.for_spreadsheet)
+            defuse(cells);
+        if (options.file.empty())
+            print_csv_row(std::move(cells), context);
+        else
+            text += present::csv_row(cells);
+        ++rows;
+    });
+    if (options.file.empty())
+        return error::ExitCode::done;
     transfer::write_whole(options.file, text, options.force);
-    const std::size_t count = rows.size() - 1;
+    const std::size_t count = rows - 1; // without the header
     context.out() << "Wrote " << count << (count == 1 ? " row to " : " rows to ")
                   << present::safe(options.file) << ".\n";
     return error::ExitCode::done;
 }
 
-template <Rows (*rows_of)(Context&)>
+template <void (*each_row_of)(Context&, const SeeCells&)>
 void declare_verb(const Syntax& syntax, Plan& plan, const std::string& name,
                   const std::string& about) {
     const Syntax verb = syntax.verb(name, about);
-    Options& options = chosen<Options>(verb, plan, run<rows_of>);
+    Options& options = chosen<Options>(verb, plan, run<each_row_of>);
     verb.option("-o,--output", options.file, "write to this file; else print").takes("FILE");
     verb.flag("--force", options.force, "replace the file if it is there");
     verb.flag("--for-spreadsheet", options.for_spreadsheet,

@@ -65,7 +65,7 @@ error::ExitCode list(const ListOptions& options, Context& context) {
             rows.push_back(record::json_of(screw, record::house_columns()));
         context.out() << present::json_text({{"format", 1}, {"house", rows}});
     } else if (options.format.csv) {
-        print_csv(transfer::csv_rows(house, record::house_columns(), file.unit()), context);
+        transfer::print_rows(house, record::house_columns(), file.unit(), context);
     } else if (house.empty()) {
         context.out() << "The house list is empty.\n";
     } else {

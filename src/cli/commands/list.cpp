@@ -14,6 +14,7 @@
 #include "cli/record/make_column.hpp"
 #include "cli/tool.hpp"
 #include "cli/transfer/rows.hpp"
+#include "present/json_lists.hpp"
 #include "present/table.hpp"
 #include "store/lists.hpp"
 #include "trade/text.hpp"
@@ -143,18 +144,18 @@ void print_tables(const Selection& found, Context& context) {
 }
 
 void print_json(const Options& options, const Selection& found, Context& context) {
-    present::Json json = {{"format", 1}};
+    present::JsonLists lists(context.out());
     if (options.what != "pilots") {
-        json["bodies"] = present::Json::array();
+        lists.begin("bodies");
         for (const trade::Body& body : found.bodies)
-            json["bodies"].push_back(tool_json(body, record::body_columns()));
+            lists.add(tool_json(body, record::body_columns()));
     }
     if (options.what != "bodies") {
-        json["pilots"] = present::Json::array();
+        lists.begin("pilots");
         for (const record::PilotRecord& pilot : found.pilots)
-            json["pilots"].push_back(tool_json(pilot, record::pilot_columns()));
+            lists.add(tool_json(pilot, record::pilot_columns()));
     }
-    context.out() << present::json_text(json);
+    lists.end();
 }
 
 void print_tools(const Options& options, Context& context) {
@@ -165,9 +166,9 @@ void print_tools(const Options& options, Context& context) {
     else if (!options.format.csv)
         print_tables(found, context);
     else if (options.what == "bodies")
-        print_csv(transfer::csv_rows(found.bodies, record::body_columns(), stored), context);
+        transfer::print_rows(found.bodies, record::body_columns(), stored, context);
     else if (options.what == "pilots")
-        print_csv(transfer::csv_rows(found.pilots, record::pilot_columns(), stored), context);
+        transfer::print_rows(found.pilots, record::pilot_columns(), stored, context);
     else
         throw error::UsageError("bodies and pilots do not share their columns",
                                 "list bodies --csv, or list pilots --csv");
@@ -188,7 +189,7 @@ void print_screws(const Options& options, Context& context) {
     if (options.format.json)
         context.out() << present::json_text({{"format", 1}, {"screws", rows}});
     else if (options.format.csv)
-        print_csv(transfer::csv_rows(screws, record::screw_columns(), sizes.stored), context);
+        transfer::print_rows(screws, record::screw_columns(), sizes.stored, context);
     else if (table.empty())
         context.out() << "No screws of the shop's own.\n";
     else

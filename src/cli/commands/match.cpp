@@ -10,7 +10,7 @@
 #include "match/shelf.hpp"
 #include "match/tools.hpp"
 #include "present/csv.hpp"
-#include "present/json_list.hpp"
+#include "present/json_lists.hpp"
 #include "present/match_csv.hpp"
 #include "present/match_json.hpp"
 #include "present/match_text.hpp"
@@ -89,14 +89,16 @@ bool each_house_screw(const Options& options, Context& context, const See& see) 
 
 error::ExitCode house(const Options& options, Context& context) {
     if (options.json) {
-        std::optional<present::JsonList> list; // begun once nothing can be refused any more
+        std::optional<present::JsonLists> lists; // begun once nothing can be refused any more
         const bool met = each_house_screw(
             options, context, [&](const match::Report& report, const trade::Screw& screw) {
-                if (!list)
-                    list.emplace(context.out(), "house");
-                list->add(present::match_json(report, screw));
+                if (!lists) {
+                    lists.emplace(context.out());
+                    lists->begin("house");
+                }
+                lists->add(present::match_json(report, screw));
             });
-        list->end();
+        lists->end();
         return code_for(met);
     }
     bool first = true;

@@ -112,12 +112,10 @@ void print_json(const Tool& tool, const std::vector<Served>& served, Context& co
 void print_csv_of(const Tool& tool, Context& context) {
     const length::Unit stored = context.catalogue().unit();
     if (const auto* body = std::get_if<trade::Body>(&tool))
-        print_csv(transfer::csv_rows<trade::Body>({*body}, record::body_columns(), stored),
-                  context);
+        transfer::print_rows<trade::Body>({*body}, record::body_columns(), stored, context);
     else
-        print_csv(transfer::csv_rows<record::PilotRecord>({std::get<record::PilotRecord>(tool)},
-                                                          record::pilot_columns(), stored),
-                  context);
+        transfer::print_rows<record::PilotRecord>({std::get<record::PilotRecord>(tool)},
+                                                  record::pilot_columns(), stored, context);
 }
 
 error::ExitCode run(const Options& options, Context& context) {
