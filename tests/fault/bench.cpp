@@ -55,7 +55,7 @@ void suffer(const Hardship& hardship) {
                          const std::string& stem) {
     if (::chdir(bench.folder().c_str()) != 0)
         ::_exit(126);
-    into(STDIN_FILENO, "/dev/null", O_RDONLY);
+    into(STDIN_FILENO, hardship.input, O_RDONLY);
     into(STDOUT_FILENO, hardship.output.empty() ? stem + ".out" : hardship.output,
          O_WRONLY | O_CREAT | O_TRUNC);
     into(STDERR_FILENO, stem + ".err", O_WRONLY | O_CREAT | O_TRUNC);

@@ -30,6 +30,7 @@ struct Hardship {
     std::chrono::microseconds kill_after{0}; // kill -9; 0: never
     std::chrono::seconds give_up{20};        // a run that takes longer hangs
     std::int64_t largest_file = 0;           // RLIMIT_FSIZE in bytes; 0: none
+    std::string input = "/dev/null";         // where standard input comes from
     std::string output;                      // where standard output goes; else it is kept
     bool closed_pipe = false;                // standard output is a pipe that nobody reads
     bool as_nobody = false;                  // without root's rights

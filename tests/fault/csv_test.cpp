@@ -183,4 +183,30 @@ TEST_CASE("rows with numbers of their own and rows without, from a file and from
     }
 }
 
+TEST_CASE("a file's name may be any bytes, and is printed without its control characters") {
+    const Bench bench;
+    bench.done({"start"});
+    const std::string name = "caf\xE9\x1B[31m.csv";
+    fault::write(bench / name, "place,cut_dia\nrack,3/8\nrack,none\n");
+    const std::string rejects = "b\x1B[31m.csv";
+    const auto outcome = bench.run({"import", "bodies", name, "--rejects", rejects});
+    CAPTURE(outcome.err);
+    CHECK(outcome.code == 0);
+    CHECK((outcome.out + outcome.err).find('\x1B') == std::string::npos);
+    CHECK(fault::fs::exists(bench / rejects));
+    CHECK(bench.done({"history"}).find("caf\\xe9\\x1b[31m.csv") != std::string::npos);
+    bench.is_whole();
+}
+
+TEST_CASE("lines that cannot be read are not the end of the lines") {
+    const Bench bench;
+    bench.done({"start"});
+    fault::Hardship folder;
+    folder.input = "/";
+    const auto outcome = bench.run({"intake"}, folder);
+    CHECK(outcome.code == 7);
+    CHECK(outcome.err.find("cannot read the lines to their end") != std::string::npos);
+    CHECK(fault::number_from(bench.file(), "SELECT count(*) FROM history") == 0);
+}
+
 TEST_SUITE_END();

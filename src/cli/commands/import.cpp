@@ -17,6 +17,7 @@
 #include "cli/transfer/take_in.hpp"
 #include "present/csv.hpp"
 #include "present/table.hpp"
+#include "present/text.hpp"
 #include "store/column_maps.hpp"
 
 namespace cli::commands {
@@ -212,7 +213,7 @@ error::ExitCode tell_of_trial(const Intake& intake, const Trial& trial, const Op
 // How to go on when nothing went in.
 std::string next_step(const Intake& intake, const Options& options, bool rejects_written) {
     if (rejects_written)
-        return "mend " + options.rejects + " and import that";
+        return "mend " + present::safe(options.rejects) + " and import that";
     const auto wrong = intake.mistakes.by_row();
     const auto header = wrong.find(1);
     const bool unknown =
@@ -247,7 +248,8 @@ error::ExitCode finish(const Intake& intake, const Trial& trial, store::Change& 
         return error::ExitCode::done;
     intake.mistakes.print(options.file, context.err());
     context.out() << counted(rejected.size(), "row was", "rows were")
-                  << " rejected: mend what is in " << options.rejects << " and import that.\n";
+                  << " rejected: mend what is in " << present::safe(options.rejects)
+                  << " and import that.\n";
     return error::ExitCode::done;
 }
 

@@ -118,6 +118,8 @@ std::vector<Numbered> lines_that_count(std::istream& in) {
             lines.push_back({row, text});
         }
     }
+    if (in.bad())
+        throw error::InputOutput("cannot read the lines to their end", "nothing was stored");
     return lines;
 }
 

@@ -8,6 +8,7 @@
 
 #include <charconv>
 
+#include "present/csv.hpp"
 #include "present/utf8.hpp"
 #include "trade/text.hpp"
 
@@ -37,6 +38,8 @@ std::optional<bool> read_flag(std::string_view cell) {
 }
 
 std::string read_text(const std::string& cell) {
+    if (cell.size() > present::k_longest_cell) // which could not be read back from CSV
+        throw error::BadData(fmt::format("longer than {} bytes", present::k_longest_cell));
     const std::size_t bad = present::find_invalid(cell);
     if (bad != std::string_view::npos)
         throw error::BadData(fmt::format("not UTF-8 at byte {}: '{}'", bad, cell));
