@@ -273,7 +273,7 @@ TEST_CASE("a pilot is marked with a drill by its number, or by its letter after 
           "cut_dia=3/4|flutes=3|pilot_dia=f|pilot_kind=integral|pilot_length=1/4");
     CHECK(cells("3/4 pilot drill F; dull") ==
           "condition=dull|cut_dia=3/4|pilot_dia=F|pilot_kind=integral");
-    const Line all = read_line("all pilots; drill F shank 3/32", {});
+    const Line all = read_line("drill F shank 3/32 all pilots", {});
     CHECK(shown(read_line("drill #7 shank 3/32", all.next)) == "pilot|pilot_dia=#7|shank_dia=3/32");
     CHECK(shown(read_line("7 x 6 x 10 mm", {})) == cells("7 mm x 6 mm x 10 mm"));
     CHECK(cells("20 x drill F x 10 mm") ==

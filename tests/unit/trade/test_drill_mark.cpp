@@ -81,7 +81,7 @@ TEST_CASE("a drill's name is a mark, and is kept as it is written") {
 TEST_CASE("a number without its sign is a size, as it is elsewhere") {
     const auto& practice = default_practice::practice();
     for (const Unit bare : {Unit::inch, Unit::millimetre})
-        for (const std::string text : {"3", ".257", "1/4", "6 mm", "go .2560 no-go .2565"})
+        for (const std::string text : {"3", ".97", "1/4", "6 mm", "go .960 no-go .965"})
             for (const How how : {How::unstated, How::mark, How::micrometer})
                 CHECK(read(text, how, bare) ==
                       trade::read_dimension(text, how, trade::Feature::pilot_dia, bare, practice));
