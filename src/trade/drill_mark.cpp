@@ -20,7 +20,7 @@ namespace {
 void refuse_measured(How how, std::string_view text) {
     if (how != How::mark && how != How::unstated)
         refuse(fmt::format("a drill's name is a mark, not known by {}", to_text(how)), text,
-               "leave out how it is known, or write the size that was found: .2548 in");
+               "leave out how it is known, or write the size that was found, as .2548 in");
 }
 
 Drill drill_named(const std::string& name, std::string_view text, const Tables& tables) {

@@ -95,7 +95,7 @@ TEST_CASE("a drill's name is not measured") {
               "a drill's name is a mark, not known by " + std::string(trade::to_text(how)) +
                   ": 'F'");
         CHECK(hint_of([&] { (void)read("F", how); }) ==
-              "leave out how it is known, or write the size that was found: .2548 in");
+              "leave out how it is known, or write the size that was found, as .2548 in");
     }
 }
 
