@@ -17,6 +17,14 @@ namespace {
     throw error::BadData(fmt::format("{}: '{}'", why, trimmed(text)), hint);
 }
 
+// `x` in a cell is a tick or a slip more often than the drill X.
+void refuse_small_letter(std::string_view text) {
+    const auto letter = trimmed(text);
+    if (letter.size() == 1 && letter.front() >= 'a' && letter.front() <= 'z')
+        refuse("a small letter alone is no drill's name", text,
+               "a drill is " + number_or_letter_drill(text) + "; otherwise write the size");
+}
+
 void refuse_measured(How how, std::string_view text) {
     if (how != How::mark && how != How::unstated)
         refuse(fmt::format("a drill's name is a mark, not known by {}", to_text(how)), text,
@@ -50,6 +58,7 @@ Dimension read_pilot_dia(std::string_view text, How how, length::Unit bare,
     const auto name = number_or_letter_drill(text);
     if (name.empty())
         return read_dimension(text, how, Feature::pilot_dia, bare, practice);
+    refuse_small_letter(text);
     refuse_measured(how, text);
     return mark_of_hole(text, drill_named(name, text, tables).diameter, practice);
 }

@@ -13,8 +13,8 @@
 namespace trade {
 
 // As `read_dimension` for a pilot's diameter; also `#7`, `F`, `no. 7`, `letter F`, `drill F`, kept
-// as written and known by mark. Throws error::BadData, also for a number that no drill has and for
-// a drill's name that is said to be measured.
+// as written and known by mark. Throws error::BadData, also for a number that no drill has, a
+// small letter alone, and a drill's name that is said to be measured.
 [[nodiscard]] Dimension read_pilot_dia(std::string_view text, How how, length::Unit bare,
                                        const Practice& practice, const Tables& tables);
 

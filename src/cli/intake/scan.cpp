@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "trade/drill.hpp"
 #include "trade/text.hpp"
 
 namespace cli::intake {
@@ -220,7 +221,7 @@ Size Scan::take_drill() {
     go(1);
     if (!letter)
         static_cast<void>(take_digits());
-    size.value = line_.substr(start, at_ - start);
+    size.value = trade::number_or_letter_drill(line_.substr(start, at_ - start));
     return size;
 }
 

@@ -270,7 +270,7 @@ TEST_CASE("a pilot is marked with a drill by its number, or by its letter after 
     CHECK(cells("pilot Drill #7x1/4") == "pilot|pilot_dia=#7|pilot_length=1/4");
     CHECK(cells("3/4 x #7") == "cut_dia=3/4|pilot_dia=#7|pilot_kind=integral");
     CHECK(cells("3/4 x drill f x 1/4 3f") ==
-          "cut_dia=3/4|flutes=3|pilot_dia=f|pilot_kind=integral|pilot_length=1/4");
+          "cut_dia=3/4|flutes=3|pilot_dia=F|pilot_kind=integral|pilot_length=1/4");
     CHECK(cells("3/4 pilot drill F; dull") ==
           "condition=dull|cut_dia=3/4|pilot_dia=F|pilot_kind=integral");
     const Line all = read_line("drill F shank 3/32 all pilots", {});

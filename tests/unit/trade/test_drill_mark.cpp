@@ -72,7 +72,7 @@ TEST_CASE("a drill's name is a mark, and is kept as it is written") {
             CHECK(pilot.range == under(20100));
         }
     }
-    for (const std::string text : {"F", "f", "letter F", "drill F", "F drill"}) {
+    for (const std::string text : {"F", "letter f", "drill f", "F drill"}) {
         CAPTURE(text);
         CHECK(read(text).range == under(25700));
     }
@@ -111,6 +111,11 @@ TEST_CASE("drills that no table has, and those that no pilot runs in, are refuse
               (void)trade::read_pilot_dia("F", How::mark, Unit::inch, default_practice::practice(),
                                           none);
           }) == "no table has such a drill: 'F'");
+}
+
+TEST_CASE("a small letter alone is a slip") {
+    CHECK(message_of([] { (void)read("x"); }) == "a small letter alone is no drill's name: 'x'");
+    CHECK(hint_of([] { (void)read("x"); }) == "a drill is X; otherwise write the size");
 }
 
 TEST_CASE("nothing stands behind a drill's name") {
