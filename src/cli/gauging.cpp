@@ -119,8 +119,9 @@ error::ExitCode Gauging::finish(const job::Gauged& gauged, How how,
         throw error::BadData("the cutting diameter is not known on both sides: nothing to record",
                              "give --runout, and of a hole --clearance; 0 where there is none");
     const trade::MaybeDimension before = body.cut_dia;
-    body.cut_dia = record::read_size(cell_text(*gauged.diameter, unit_), how,
-                                     trade::Feature::cut_dia, {unit_, file.unit(), &practice_});
+    body.cut_dia =
+        record::read_size(cell_text(*gauged.diameter, unit_), how, trade::Feature::cut_dia,
+                          {unit_, file.unit(), &practice_, nullptr});
     record::refuse_columns(record::contradictions(body));
     update_tool(change, body);
     change.commit();

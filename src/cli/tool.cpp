@@ -11,6 +11,7 @@
 #include "present/text.hpp"
 #include "store/history.hpp"
 #include "store/tools.hpp"
+#include "trade/drill.hpp"
 
 namespace cli {
 
@@ -129,6 +130,8 @@ void update_tool(store::Change& change, const Tool& tool) {
 std::string shown_size(const trade::MaybeDimension& dimension, length::Unit stored) {
     if (!dimension)
         return {};
+    if (!trade::number_or_letter_drill(dimension->text).empty())
+        return dimension->text;
     const length::Written written = length::parse_reading_or_zero(dimension->text, stored).nominal;
     if (written.unit_said || written.fraction)
         return dimension->text;
@@ -150,6 +153,8 @@ std::string short_size(const trade::MaybeDimension& dimension, length::Unit stor
                        length::Unit unit, bool convert) {
     if (!dimension)
         return {};
+    if (auto drill = trade::number_or_letter_drill(dimension->text); !drill.empty())
+        return drill;
     const length::Written written = length::parse_reading_or_zero(dimension->text, stored).nominal;
     if (convert && written.unit != unit)
         return length::to_text(written.value, unit, unit == length::Unit::inch ? 4 : 3);

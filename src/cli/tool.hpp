@@ -39,7 +39,7 @@ void update_tool(store::Change& change, const Tool& tool);
                                      length::Unit unit);
 
 // The value alone, for a column of sizes: `7/16`, `.4375`, and `10 mm` where that is not `unit`.
-// With `convert`, all in `unit`.
+// With `convert`, all in `unit`, but a drill's name stays one.
 [[nodiscard]] std::string short_size(const trade::MaybeDimension& dimension, length::Unit stored,
                                      length::Unit unit, bool convert);
 
@@ -52,15 +52,16 @@ void update_tool(store::Change& change, const Tool& tool);
 class Measures {
   public:
     explicit Measures(Context& context)
-        : practice_(context.practice()), bare_(context.unit()),
-          stored_(context.catalogue().unit()) {}
+        : practice_(context.practice()), bare_(context.unit()), stored_(context.catalogue().unit()),
+          tables_(&context.tables()) {}
 
-    [[nodiscard]] record::Reading reading() const { return {bare_, stored_, &practice_}; }
+    [[nodiscard]] record::Reading reading() const { return {bare_, stored_, &practice_, tables_}; }
 
   private:
     trade::Practice practice_;
     length::Unit bare_;
     length::Unit stored_;
+    const trade::Tables* tables_;
 };
 
 } // namespace cli

@@ -83,14 +83,17 @@ bool names_metric_hole(const length::Written& written) {
            written.value.nm() % length::micrometres(100).nm() == 0;
 }
 
+Range under_hole(Length hole, const Practice& practice) {
+    const auto& under = practice.pilot_under_hole;
+    return {std::max(hole - under.most, k_least), std::max(hole - under.least, k_least)};
+}
+
 // A fraction, or a plain metric size, names the hole that the pilot was made to run in; a decimal
 // is the pilot's own size.
 Range pilot_mark_limits(const length::Written& written, const Practice& practice) {
     const auto value = written.value;
-    if (written.fraction) {
-        const auto& under = practice.pilot_under_hole;
-        return {std::max(value - under.most, k_least), std::max(value - under.least, k_least)};
-    }
+    if (written.fraction)
+        return under_hole(value, practice);
     if (names_metric_hole(written)) {
         const auto made = e8_limits(value);
         return {std::max(made.lo - practice.mark_metric_pilot_wear, k_least), made.hi};
@@ -169,6 +172,12 @@ Range limits_of(const length::Written& written, How how, Feature feature,
         break;
     }
     return mark_limits(written, mark_for(written, how, feature), practice);
+}
+
+Dimension mark_of_hole(std::string_view text, Length hole, const Practice& practice) {
+    const auto cell = trimmed(text);
+    check_plausible(cell, hole, Feature::pilot_dia, Unit::inch);
+    return {std::string(cell), How::mark, under_hole(hole, practice)};
 }
 
 Dimension read_dimension(std::string_view text, How how, Feature feature, Unit bare,

@@ -59,6 +59,11 @@ enum class Feature {
 [[nodiscard]] Dimension read_dimension(std::string_view text, How how, Feature feature,
                                        length::Unit bare, const Practice& practice);
 
+// A pilot marked with the name of the hole that it was made to run in: .001 to .004 under it.
+// Throws error::BadData for a hole that no pilot runs in.
+[[nodiscard]] Dimension mark_of_hole(std::string_view text, length::Length hole,
+                                     const Practice& practice);
+
 // The range of a bare value taken with `how`.
 [[nodiscard]] length::Range limits_of(const length::Written& written, How how, Feature feature,
                                       const Practice& practice);

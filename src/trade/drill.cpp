@@ -20,8 +20,6 @@ using length::Length;
 
 namespace {
 
-constexpr int k_last_number_drill = 97;
-
 // From a to b, `part` of `whole` of the way, to the nearest nanometre, half away from zero. Parts
 // are under 10^9 and differences under 10^8: the product fits.
 Length between(Length a, Length b, Length part, Length whole) {
@@ -44,7 +42,7 @@ std::string number_drill(std::string_view folded_text) {
     const auto read = std::from_chars(digits.data(), end, number);
     if (digits.empty() || read.ec != std::errc() || read.ptr != end)
         return {};
-    return number >= 1 && number <= k_last_number_drill ? fmt::format("#{}", number) : "";
+    return number >= 0 ? fmt::format("#{}", number) : "";
 }
 
 std::string letter_drill(std::string_view folded_text) {
@@ -54,6 +52,18 @@ std::string letter_drill(std::string_view folded_text) {
     if (folded_text.size() != 1 || folded_text[0] < 'a' || folded_text[0] > 'z')
         return {};
     return {static_cast<char>(folded_text[0] - 'a' + 'A')};
+}
+
+// `drill F`, `F drill`: the name alone.
+std::string_view without_the_word(std::string_view folded_text) {
+    constexpr std::string_view k_before = "drill ";
+    constexpr std::string_view k_behind = " drill";
+    if (folded_text.substr(0, k_before.size()) == k_before)
+        return folded_text.substr(k_before.size());
+    const auto length = folded_text.size();
+    if (length > k_behind.size() && folded_text.substr(length - k_behind.size()) == k_behind)
+        return folded_text.substr(0, length - k_behind.size());
+    return folded_text;
 }
 
 } // namespace
@@ -85,12 +95,17 @@ Length most_over(const std::vector<Oversize>& rows, const std::vector<DrilledHol
     return std::max(average, found == limits.end() ? limits.back().over : found->over);
 }
 
+std::string number_or_letter_drill(std::string_view text) {
+    const auto folded_text = folded(text);
+    const auto name = without_the_word(folded_text);
+    auto number = number_drill(name);
+    return number.empty() ? letter_drill(name) : number;
+}
+
 std::string canonical_drill_name(std::string_view text) {
+    if (auto name = number_or_letter_drill(text); !name.empty())
+        return name;
     const auto name = folded(text);
-    if (auto number = number_drill(name); !number.empty())
-        return number;
-    if (auto letter = letter_drill(name); !letter.empty())
-        return letter;
     try {
         const auto size = length::parse_length(name, length::Unit::inch);
         if (size.unit == length::Unit::millimetre)

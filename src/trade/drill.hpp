@@ -47,6 +47,10 @@ struct DrilledHole {
                                        const std::vector<DrilledHole>& limits,
                                        length::Length drill);
 
+// A number or letter drill's name in canonical spelling: `#7`, `no. 7`, `number 7`, `#7 drill` ->
+// `#7`; `f`, `letter F`, `drill F` -> `F`. Does not look the drill up. Empty for anything else.
+[[nodiscard]] std::string number_or_letter_drill(std::string_view text);
+
 // A drill's name in canonical spelling: `#7`, `no 7` -> `#7`, `f` -> `F`, `9/32 in` -> `9/32`,
 // `1 in` -> `1`, `7mm` -> `7 mm`. Does not look the drill up. Empty when the text is no drill name:
 // decimals of an inch, and numbers that say neither # nor a unit.

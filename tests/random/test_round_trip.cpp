@@ -35,20 +35,23 @@ struct Sizes {
     std::vector<std::string> cutters, pilots, bores, heights;
 };
 const Sizes k_inches{{"7/16", "0.500", ".5935 +-.0002", "12 mm", "go .4990 no-go .5010", ".375 in"},
-                     {".2640", "17/64", "6.6 mm", ".3270 +.0002 -.0003", "1/4"},
+                     {".2640", "17/64", "6.6 mm", ".3270 +.0002 -.0003", "1/4", "F", "#7"},
                      {"1/4", ".2503", "6 mm", ".1875 +-.0002"},
                      {".25", "3/16"}};
 const Sizes k_millimetres{{"15", "11.5 +-0.02", "1/2 in", "go 9.98 no-go 10.02", "18.00"},
-                          {"6.6", "17/64 in", ".2640 in", "8.9 +0.01 -0.02"},
+                          {"6.6", "17/64 in", ".2640 in", "8.9 +0.01 -0.02", "#7", "letter F"},
                           {"6", "4.005", "1/4 in", "5 +-0.01"},
                           {"8", "4.5"}};
 
 const std::vector<std::string> k_how{"", "mark", "caliper", "micrometer", "guess"};
 
-// A size, and how it is known where it is there.
+// A size, and how it is known where it is there; a drill's name is a mark.
 std::string sized(Dice& dice, const std::vector<std::string>& sizes) {
     const auto cell = size(dice, sizes);
-    return cell + "," + (cell.empty() ? std::string() : dice.one_of(k_how));
+    if (cell.empty())
+        return ",";
+    const bool drill = cell == "F" || cell == "#7" || cell == "letter F";
+    return cell + "," + (drill ? (dice.chance(50) ? "mark" : "") : dice.one_of(k_how));
 }
 
 std::string bodies(Dice& dice, const Sizes& sizes, int count) {

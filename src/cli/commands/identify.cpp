@@ -7,6 +7,8 @@
 #include "cli/tool_figures.hpp"
 #include "present/identify_json.hpp"
 #include "store/tools.hpp"
+#include "trade/drill.hpp"
+#include "trade/drill_mark.hpp"
 
 namespace cli::commands {
 
@@ -25,7 +27,7 @@ struct StoredOptions {
 
 struct ToolOptions {
     std::string cut, pilot, bore, shank;
-    std::string how = "caliper";
+    std::string how; // empty: caliper, and mark for a drill's name
     bool reasons = false;
     bool json = false;
 };
@@ -36,16 +38,20 @@ struct ScrewOptions {
     bool json = false;
 };
 
-// Reads what is measured, all of it in one way.
+// Reads what is measured, all of it in one way; by caliper where none is said.
 class Measured {
   public:
     Measured(const std::string& how, Context& context)
-        : how_(trade::parse_how(how)), unit_(context.unit()), practice_(context.practice()) {}
+        : how_(trade::parse_how(how)), unit_(context.unit()), practice_(context.practice()),
+          tables_(context.tables()) {}
 
     [[nodiscard]] length::MaybeRange range(const std::string& text, Feature feature) const {
         if (text.empty())
             return std::nullopt;
-        return trade::read_dimension(text, how_, feature, unit_, practice_).range;
+        if (feature == Feature::pilot_dia && !trade::number_or_letter_drill(text).empty())
+            return trade::read_pilot_dia(text, how_, unit_, practice_, tables_).range;
+        const auto how = how_ == trade::How::unstated ? trade::How::caliper : how_;
+        return trade::read_dimension(text, how, feature, unit_, practice_).range;
     }
     [[nodiscard]] const trade::Practice& practice() const { return practice_; }
 
@@ -53,6 +59,7 @@ class Measured {
     trade::How how_;
     length::Unit unit_;
     trade::Practice practice_;
+    const trade::Tables& tables_;
 };
 
 present::IdentifyLayout layout_of(const Context& context, length::Unit unit, bool reasons) {
@@ -167,7 +174,8 @@ error::ExitCode identify_measured_screw(const ScrewOptions& options, Context& co
 void declare_tool(const Syntax& syntax, Plan& plan) {
     ToolOptions& o = chosen<ToolOptions>(syntax, plan, identify_measured_tool);
     syntax.option("--cut", o.cut, "cutting diameter");
-    syntax.option("--pilot", o.pilot, "diameter of the part that runs in the hole");
+    syntax.option("--pilot", o.pilot,
+                  "diameter of the part that runs in the hole, or its mark: F, #7");
     syntax.option("--bore", o.bore, "hole that takes a removable pilot");
     syntax.option("--shank", o.shank, "the body's shank; without --cut and --bore, the pilot's");
     syntax.option("--how", o.how, "how measured: mark, caliper, micrometer, ...; else caliper");

@@ -46,6 +46,8 @@ std::string said_place(const std::string& said, const std::string& before) {
 
 std::string how_key(const std::string& column, const Size& size, bool metric) {
     const std::size_t coarse = metric ? 1 : 3; // decimal places that calipers give at most
+    if (size.drill)
+        return column + " drill";
     std::string key = column + (metric ? " mm" : "");
     if (!size.limits.empty() || size.value.rfind("go ", 0) == 0)
         return key + " limits";

@@ -8,6 +8,7 @@
 
 #include "cli/intake/scan.hpp"
 #include "cli/suggest.hpp"
+#include "trade/drill.hpp"
 #include "trade/text.hpp"
 
 namespace cli::intake {
@@ -21,12 +22,18 @@ constexpr std::size_t k_shortest_known = 3; // shorter ones are near to everythi
 void spread_unit(std::vector<Size>& sizes) {
     std::string unit;
     for (auto size = sizes.rbegin(); size != sizes.rend(); ++size) {
-        if (size->fraction)
+        if (size->fraction || size->drill)
             continue;
         if (size->unit.empty())
             size->unit = unit;
         unit = size->unit;
     }
+}
+
+// A letter alone is a word, or nothing: what to write if a drill was meant.
+std::string or_a_drill(const std::string& word) {
+    const std::string drill = trade::number_or_letter_drill(word);
+    return drill.empty() ? "" : "; the drill on a pilot is written drill " + drill;
 }
 
 class Reader {
@@ -44,7 +51,7 @@ class Reader {
         Item item;
         item.at = scan_.at();
         item.for_all = for_all_;
-        if (scan_.at_size()) {
+        if (scan_.at_size() || scan_.at_drill(false)) {
             if (!take_count_before(item))
                 take_sizes(item);
         } else {
@@ -73,7 +80,7 @@ class Reader {
 
     void take_sizes(Item& item) {
         do {
-            item.sizes.push_back(scan_.take_size());
+            item.sizes.push_back(scan_.at_size() ? scan_.take_size() : scan_.take_drill());
             take_how_against(item.sizes.back());
             take_how_before_times(item);
         } while (scan_.take_times());
@@ -99,10 +106,7 @@ class Reader {
         ahead.go(found.length);
         if (!Scan(ahead).take_times())
             return;
-        tell_how(*found.word);
-        for (Size& size : item.sizes)
-            if (size.how.empty())
-                size.how = found.word->value;
+        tell_how(*found.word, item.sizes);
         scan_ = ahead;
     }
 
@@ -163,9 +167,10 @@ class Reader {
     }
 
     void take_sizes_after(Item& item) {
-        if (scan_.at_size())
+        const bool pilot = item.word->sense == Sense::pilot;
+        if (scan_.at_size() || (pilot && scan_.at_drill(true)))
             take_sizes(item);
-        else if (!take_unknown(item) && item.word->sense != Sense::pilot)
+        else if (!take_unknown(item) && !pilot)
             refuse_missing(item, "a size", "3/8");
     }
 
@@ -178,38 +183,45 @@ class Reader {
         return item.unknown;
     }
 
-    // Of the sizes before it, back to the last word of this kind.
-    void tell_how(const Word& how) {
+    // Of the sizes before it, back to the last word of this kind. A drill's name is a mark: only
+    // one right before the word, the last of `newest`, is meant by it.
+    void tell_how(const Word& how, std::vector<Size>& newest) {
         for (Item& item : items_)
-            for (Size& size : item.sizes)
-                if (size.how.empty())
-                    size.how = how.value;
+            tell_how(how, item.sizes, nullptr);
+        tell_how(how, newest, &newest.back());
+    }
+
+    static void tell_how(const Word& how, std::vector<Size>& sizes, const Size* right_before) {
+        for (Size& size : sizes)
+            if (size.how.empty() && (!size.drill || &size == right_before))
+                size.how = how.value;
     }
 
     void tell_how(const Item& item) {
-        const bool any = std::any_of(items_.begin(), items_.end(),
-                                     [](const Item& before) { return !before.sizes.empty(); });
-        if (!any)
+        const auto newest = std::find_if(items_.rbegin(), items_.rend(),
+                                         [](const Item& before) { return !before.sizes.empty(); });
+        if (newest == items_.rend())
             throw LineError(item.at, "no size stands before it: " + std::string(item.word->text),
                             "how a size is known comes after it: 13/16 x 17/32 mark");
-        tell_how(*item.word);
+        tell_how(*item.word, newest->sizes);
     }
 
     [[noreturn]] void refuse_missing(const Item& item, const std::string& what,
                                      const std::string& example) const {
         const std::string word(item.word->text);
         throw LineError(scan_.at(), what + " should follow: " + word,
-                        "for instance " + word + ' ' + example);
+                        "for instance " + word + ' ' + example + or_a_drill(word));
     }
 
     [[noreturn]] void refuse_word() const {
         const std::string_view rest = scan_.rest();
         const std::string word(rest.substr(0, std::min(rest.find_first_of(" \t,;"), rest.size())));
         if (trade::folded(word) == "x")
-            throw LineError(scan_.at(), "no size before x: " + word, "for instance 13/16 x 17/32");
+            throw LineError(scan_.at(), "no size before x: " + word,
+                            "for instance 13/16 x 17/32" + or_a_drill(word));
         throw LineError(scan_.at(), "not a word of a line: " + word,
                         word.size() < k_shortest_known
-                            ? k_see_help
+                            ? k_see_help + or_a_drill(word)
                             : did_you_mean(word, word_list(), k_see_help));
     }
 

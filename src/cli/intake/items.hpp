@@ -21,7 +21,7 @@ struct LineError : error::BadData {
     std::size_t at;
 };
 
-// One size as a cell holds it: `3/4`, `.5935 +-.0002`, `go .1250 no-go .1260`, `10 mm`.
+// One size as a cell holds it: `3/4`, `.5935 +-.0002`, `go .1250 no-go .1260`, `10 mm`, `#7`.
 struct Size {
     std::size_t at = 0;
     std::string value;  // the figure, or both of a gauge
@@ -29,6 +29,7 @@ struct Size {
     std::string limits; // `+-.0002`
     std::string how;    // how it is known, when the line says
     bool fraction = false;
+    bool drill = false;     // the name of a drill that a pilot is marked with
     std::size_t places = 0; // decimal places
 
     [[nodiscard]] std::string cell() const {

@@ -44,7 +44,7 @@ std::string in_unit(const std::string& column, const std::string& cell, length::
     if (from == to || cell.empty() || cell == "none" || !is_size(column))
         return cell;
     try {
-        return record::with_stored_unit(cell, {from, to, nullptr});
+        return record::with_stored_unit(cell, {from, to, nullptr, nullptr});
     } catch (const error::BadData&) {
         return cell; // its column says so
     }

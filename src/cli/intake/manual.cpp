@@ -21,6 +21,8 @@ sizes  cut c, pilot, long l (of the pilot), bore b, deep d, reach r, shank s,
        x depth), no flat; bore unknown where it would be taken over
 how    mark, rule, caliper cal, micrometer mic, pin gauge, test hole, guess:
        of the sizes before it; written against a size (.3267mic) of that one
+drills of a pilot marked with one: pilot #7, 13/16 x #7, pilot drill F; a letter
+       alone is none
 counts 3 flutes or f3, number 101, in 37 (the body that the pilot is in)
 words  good fair dull dirty rough broken; plain fluted; straight mt2;
        hss, carbon steel, silver steel; screw, threaded, detent, cross pin,

@@ -147,6 +147,9 @@ class Sayings {
                 throw LineError(size.at, "one size too many: " + size.cell(),
                                 pilot_ ? "a loose pilot: pilot 9/64 x 3/16 shank 3/32 x 3/8"
                                        : "a body: cutting diameter x pilot diameter x its length");
+            if (size.drill && columns[i] != "pilot_dia")
+                throw LineError(size.at, "only a pilot is marked with a drill: " + size.cell(),
+                                "pilot drill F, 13/16 x drill F; of others write the size");
             say(item, columns[i], size.cell(), size.at, &size);
         }
     }

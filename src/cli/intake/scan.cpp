@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "trade/drill.hpp"
 #include "trade/text.hpp"
 
 namespace cli::intake {
@@ -13,6 +14,7 @@ namespace cli::intake {
 namespace {
 
 constexpr std::string_view k_times = "\xC3\x97"; // U+00D7
+constexpr std::string_view k_drill = "drill";
 constexpr std::string_view k_plus_minus = "\xC2\xB1";
 
 bool is_digit(char c) {
@@ -192,6 +194,37 @@ Size Scan::take_size() {
     return size;
 }
 
+// `#7`, but not `#8-32`, which is a set screw.
+bool Scan::at_drill_number() const {
+    std::size_t end = 1;
+    while (is_digit(here(end)))
+        ++end;
+    return here() == '#' && end > 1 && (here(end) != '-' || !is_digit(here(end + 1)));
+}
+
+bool Scan::at_drill(bool pilot_due) const {
+    return starts_with_whole(rest(), k_drill) || (pilot_due && at_drill_number());
+}
+
+Size Scan::take_drill() {
+    Size size;
+    size.at = at_;
+    size.drill = true;
+    if (starts_with_whole(rest(), k_drill)) {
+        go(k_drill.size());
+        skip_blanks();
+    }
+    const std::size_t start = at_;
+    const bool letter = is_letter(here()) && !is_letter(here(1)) && !is_digit(here(1));
+    if (!letter && !at_drill_number())
+        throw LineError(start, "no drill's name after drill", "drill #7, drill F");
+    go(1);
+    if (!letter)
+        static_cast<void>(take_digits());
+    size.value = trade::number_or_letter_drill(line_.substr(start, at_ - start));
+    return size;
+}
+
 bool Scan::take_times() {
     const std::size_t blanks = blanks_before(rest());
     const std::string_view after = rest().substr(blanks);
@@ -201,8 +234,9 @@ bool Scan::take_times() {
         return false;
     go(blanks + (letter ? 1 : k_times.size()));
     skip_blanks();
-    if (!at_size())
-        throw LineError(at_, "no size after x", "for instance 13/16 x 17/32");
+    if (!at_size() && !at_drill(true))
+        throw LineError(at_, "no size after x",
+                        "for instance 13/16 x 17/32; a pilot marked with a drill: x #7, x drill F");
     return true;
 }
 

@@ -28,7 +28,13 @@ class Scan {
     [[nodiscard]] bool at_size() const;
     // Throws LineError.
     [[nodiscard]] Size take_size();
-    // Passes an x that has a size after it. Throws LineError for one that has none.
+    // A drill's name stands here, such as a pilot is marked with: `drill F`, `drill #7`; where the
+    // size of a pilot may be due `#7` alone. A letter alone could be a word or a place.
+    [[nodiscard]] bool at_drill(bool pilot_due) const;
+    // Throws LineError for the word `drill` without a name.
+    [[nodiscard]] Size take_drill();
+    // Passes an x that has a size or a drill's name after it. Throws LineError for one that has
+    // none.
     bool take_times();
     // Whole number. Empty when there is none.
     std::string take_digits();
@@ -46,6 +52,7 @@ class Scan {
     [[nodiscard]] char here(std::size_t ahead = 0) const {
         return at_ + ahead < line_.size() ? line_[at_ + ahead] : '\0';
     }
+    [[nodiscard]] bool at_drill_number() const;
     Size take_figure();
     std::string take_unit();
     std::string take_limits();

@@ -42,7 +42,7 @@ Columns<Body> make() {
         Make::word("pilot_kind", &Body::pilot_kind, trade::parse_pilot_kind,
                    "integral, removable, none, unknown"),
         Make::size("pilot_dia", &Body::pilot_dia, Feature::pilot_dia, "pilot_how",
-                   "diameter of an integral pilot"),
+                   "diameter of an integral pilot, or the drill it is marked with: #7, F"),
         Make::how("pilot_how", &Body::pilot_dia, "pilot_dia", Feature::pilot_dia,
                   "how it is known"),
         Make::size("pilot_length", &Body::pilot_length, Feature::pilot_length, "",

@@ -182,8 +182,7 @@ struct MakeColumn {
                         throw error::BadData("there is no " + of + " to go with it: " + cell,
                                              "give " + of + ", or leave this empty");
                     if (value == cells.end() && r.*field)
-                        r.*field = trade::read_dimension((r.*field)->text, known, feature,
-                                                         reading.stored, *reading.practice);
+                        r.*field = read_stored_size((r.*field)->text, known, feature, reading);
                 },
                 nullptr};
     }

@@ -46,7 +46,8 @@ Columns<PilotRecord> make() {
         Make::number("number", &PilotRecord::number, "its number; else the next one"),
         Make::text("set", &PilotRecord::set, "the inherited set it came with"),
         Make::size("pilot_dia", &PilotRecord::pilot_dia, Feature::pilot_dia, "pilot_how",
-                   "pilot diameter: the part that runs in the hole"),
+                   "pilot diameter: the part that runs in the hole; or the drill it is marked "
+                   "with: #7, F"),
         Make::how("pilot_how", &PilotRecord::pilot_dia, "pilot_dia", Feature::pilot_dia,
                   "how it is known: mark, rule, caliper, micrometer, ..."),
         Make::size("pilot_length", &PilotRecord::pilot_length, Feature::pilot_length, "",

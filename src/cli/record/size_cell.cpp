@@ -9,6 +9,8 @@
 #include "cli/record/date_cell.hpp"
 #include "error/error.hpp"
 #include "length/print.hpp"
+#include "trade/drill.hpp"
+#include "trade/drill_mark.hpp"
 #include "trade/text.hpp"
 
 namespace cli::record {
@@ -42,6 +44,8 @@ std::string value_text(const std::string& text, const length::Written& written, 
 
 std::string with_stored_unit(std::string_view text, const Reading& reading) {
     std::string written(trade::trimmed(text));
+    if (!trade::number_or_letter_drill(written).empty())
+        return written;
     const length::Reading meant = length::parse_reading_or_zero(written, reading.bare);
     if (reading.bare == reading.stored)
         return written;
@@ -69,18 +73,30 @@ std::string with_stored_unit(std::string_view text, const Reading& reading) {
 trade::Dimension read_size(std::string_view text, trade::How how, trade::Feature feature,
                            const Reading& reading) {
     refuse_date(text, SizeKind::length);
-    return trade::read_dimension(with_stored_unit(text, reading), how, feature, reading.stored,
-                                 *reading.practice);
+    if (feature == trade::Feature::pilot_dia)
+        trade::refuse_more_than_a_drill(text);
+    return read_stored_size(with_stored_unit(text, reading), how, feature, reading);
+}
+
+trade::Dimension read_stored_size(std::string_view text, trade::How how, trade::Feature feature,
+                                  const Reading& reading) {
+    if (feature == trade::Feature::pilot_dia)
+        return trade::read_pilot_dia(text, how, reading.stored, *reading.practice, *reading.tables);
+    return trade::read_dimension(text, how, feature, reading.stored, *reading.practice);
 }
 
 trade::How how_taken(std::string_view word, std::string_view value, length::Unit bare) {
     if (!trade::trimmed(word).empty())
         return trade::parse_how(word);
     refuse_date(value, SizeKind::length);
-    const length::Reading written = length::parse_reading_or_zero(value, bare);
-    if (written.limits)
-        return trade::How::unstated;
-    return written.nominal.fraction ? trade::How::rule : trade::How::caliper;
+    try {
+        const length::Reading written = length::parse_reading_or_zero(value, bare);
+        if (written.limits)
+            return trade::How::unstated;
+        return written.nominal.fraction ? trade::How::rule : trade::How::caliper;
+    } catch (const error::BadData&) {
+        return trade::How::unstated; // a drill's name, or reading it says what is wrong
+    }
 }
 
 std::string size_with_limits(const trade::Dimension& dimension, length::Unit stored) {

@@ -13,8 +13,9 @@ using length::Unit;
 namespace {
 
 struct Bench {
-    trade::Practice practice = trade::read_practice(store::Reference().practice());
-    Reading reading{Unit::inch, Unit::inch, &practice};
+    store::Reference tables;
+    trade::Practice practice = trade::read_practice(tables.practice());
+    Reading reading{Unit::inch, Unit::inch, &practice, &tables};
 };
 
 std::string joined(const std::vector<std::string>& names) {
@@ -104,6 +105,41 @@ TEST_CASE("a pilot comes out of its cells as it went in") {
         CHECK(cells_by_name(pilot, pilot_columns()) == cells);
         CHECK(pilot.has_flat ==
               (std::string(flat).empty() ? std::optional<bool>() : std::string(flat) != "none"));
+    }
+}
+
+TEST_CASE("a pilot marked with a drill comes out of its cells as it went in") {
+    const Bench bench;
+    for (const char* mark : {"#7", "F", "no. 7", "letter f", "drill F"}) {
+        PilotRecord pilot;
+        CHECK(read_cells(pilot, pilot_columns(), {{"pilot_dia", mark}}, bench.reading).empty());
+        const Cells cells = cells_by_name(pilot, pilot_columns());
+        CHECK(cells.at("pilot_dia") == mark);
+        CHECK(cells.at("pilot_how") == "mark");
+        PilotRecord again;
+        CHECK(read_cells(again, pilot_columns(), cells, bench.reading).empty());
+        CHECK(again == pilot);
+    }
+    trade::Body body;
+    CHECK(
+        read_cells(body, body_columns(), {{"pilot_dia", "F"}, {"pilot_how", "mark"}}, bench.reading)
+            .empty());
+    CHECK(body.pilot_dia->how == trade::How::mark);
+}
+
+TEST_CASE("a measured pilot is not named by a drill") {
+    const Bench bench;
+    for (const char* how : {"micrometer", "pin gauge", "caliper", "guess"}) {
+        PilotRecord pilot;
+        const auto problems = read_cells(pilot, pilot_columns(),
+                                         {{"pilot_dia", "F"}, {"pilot_how", how}}, bench.reading);
+        REQUIRE(problems.size() == 1);
+        CHECK(problems[0].column == "pilot_dia");
+        CHECK(problems[0].cell == "F");
+        // Nor does it become measured afterwards.
+        CHECK(read_cells(pilot, pilot_columns(), {{"pilot_dia", "F"}}, bench.reading).empty());
+        CHECK(read_cells(pilot, pilot_columns(), {{"pilot_how", how}}, bench.reading).size() == 1);
+        CHECK(pilot.pilot_dia->how == trade::How::mark);
     }
 }
 

@@ -69,11 +69,11 @@ TEST_CASE("every order of a line's parts says the same") {
 
 TEST_CASE("whatever is typed is understood or refused with a place in the line") {
     const std::vector<std::string> pieces{
-        "3/4",  ".5",    "1 1/2", "x",     "X 3", "mm",     "in",  "in 3",   "mic",  "mark",
-        "all",  "pilot", "p",     "B4",    "set", "note",   "m",   ";",      ",",    "+-",
-        "+.01", "-",     "go",    "no-go", "s",   "f",      "unk", "lost",   "#8",   "M3",
-        "\"",   "\xC3",  "\xFF",  "(",     "3f",  "number", "mt",  "at",     "flat", "bore",
-        "no",   "dull",  "cut",   "",      "\t",  "\x1b",   "0",   "unknown"};
+        "3/4",   ".5",    "1 1/2",  "x",   "X 3",  "mm",   "in",     "in 3",  "mic", "mark", "all",
+        "pilot", "p",     "B4",     "set", "note", "m",    ";",      ",",     "+-",  "+.01", "-",
+        "go",    "no-go", "s",      "f",   "unk",  "lost", "#8",     "M3",    "\"",  "\xC3", "\xFF",
+        "(",     "3f",    "number", "mt",  "at",   "flat", "bore",   "drill", "F",   "#7",   "no",
+        "dull",  "cut",   "",       "\t",  "\x1b", "0",    "unknown"};
     std::mt19937 dice(7);
     std::uniform_int_distribution<std::size_t> any(0, pieces.size() - 1);
     Carry carry;
@@ -261,4 +261,74 @@ TEST_CASE("what cannot be understood says where") {
         INFO(c.line);
         CHECK(refusal(c.line) == c.expected);
     }
+}
+
+TEST_CASE("a pilot is marked with a drill by its number, or by its letter after the word drill") {
+    CHECK(cells("pilot #7 shank 3/32") == "pilot|pilot_dia=#7|shank_dia=3/32");
+    CHECK(cells("pilot drill F x 1/4 shank 3/32") ==
+          "pilot|pilot_dia=F|pilot_length=1/4|shank_dia=3/32");
+    CHECK(cells("pilot Drill #7x1/4") == "pilot|pilot_dia=#7|pilot_length=1/4");
+    CHECK(cells("3/4 x #7") == "cut_dia=3/4|pilot_dia=#7|pilot_kind=integral");
+    CHECK(cells("3/4 x drill f x 1/4 3f") ==
+          "cut_dia=3/4|flutes=3|pilot_dia=F|pilot_kind=integral|pilot_length=1/4");
+    CHECK(cells("3/4 pilot drill F; dull") ==
+          "condition=dull|cut_dia=3/4|pilot_dia=F|pilot_kind=integral");
+    const Line all = read_line("drill F shank 3/32 all pilots", {});
+    CHECK(shown(read_line("drill #7 shank 3/32", all.next)) == "pilot|pilot_dia=#7|shank_dia=3/32");
+    CHECK(shown(read_line("7 x 6 x 10 mm", {})) == cells("7 mm x 6 mm x 10 mm"));
+    CHECK(cells("20 x drill F x 10 mm") ==
+          "cut_dia=20 mm|pilot_dia=F|pilot_kind=integral|pilot_length=10 mm");
+}
+
+TEST_CASE("what was a word or a set screw stays one beside the names of drills") {
+    CHECK(cells("7/8 bore 1/4 x 1 mark #10-32") ==
+          "bore=1/4|bore_depth=1|bore_how=mark|cut_dia=7/8|cut_how=mark|pilot_kind=removable|"
+          "retention=set screw|set_screw=#10-32");
+    CHECK(cells("7/8 bore 1/4 #8") ==
+          "bore=1/4|cut_dia=7/8|pilot_kind=removable|retention=set screw|set_screw=#8");
+    CHECK(cells("7/8 f 3") == "cut_dia=7/8|flutes=3");
+    CHECK(cells("7/8 place drill press, hole 3") == "cut_dia=7/8|place=drill press, hole 3");
+    CHECK(cells("7/8 place B") == "cut_dia=7/8|place=B");
+}
+
+TEST_CASE("a mark is a mark, whatever is measured beside it") {
+    CHECK(cells("pilot drill F shank .0938 mic") ==
+          "pilot|pilot_dia=F|shank_dia=.0938|shank_how=micrometer");
+    CHECK(cells("pilot drill F mark shank .0938 mic") ==
+          "pilot|pilot_dia=F|pilot_how=mark|shank_dia=.0938|shank_how=micrometer");
+    // Said of it, it goes to its cell, where it is refused.
+    CHECK(cells("pilot drill F mic") == "pilot|pilot_dia=F|pilot_how=micrometer");
+    CHECK(cells("3/4 x drill F mic x 1/4") ==
+          "cut_dia=3/4|cut_how=micrometer|pilot_dia=F|pilot_how=micrometer|pilot_kind=integral|"
+          "pilot_length=1/4");
+    const Line before = read_line("pilot 9/64 mic", {});
+    CHECK(shown(read_line("pilot drill F", before.next)) == "pilot|pilot_dia=F");
+    CHECK(shown(read_line("pilot #7", before.next)) == "pilot|pilot_dia=#7");
+}
+
+TEST_CASE("a letter alone is no drill, and the refusal says how one is written") {
+    const auto hint = [](const std::string& text) -> std::string {
+        try {
+            static_cast<void>(read_line(text, {}));
+        } catch (const LineError& error) {
+            return error.hint();
+        }
+        return "taken";
+    };
+    CHECK(refusal("pilot F shank 3/32") == "6: not a word of a line: F");
+    CHECK(hint("pilot F shank 3/32") ==
+          "help shows the words; a note takes any; the drill on a pilot is written drill F");
+    CHECK(refusal("pilot f shank 3/32") == "8: a whole number should follow: f");
+    CHECK(hint("pilot f shank 3/32") ==
+          "for instance f 3; the drill on a pilot is written drill F");
+    CHECK(refusal("3/4 x F") == "6: no size after x");
+    CHECK(hint("3/4 x F") ==
+          "for instance 13/16 x 17/32; a pilot marked with a drill: x #7, x drill F");
+    CHECK(refusal("pilot drill 7") == "12: no drill's name after drill");
+    CHECK(refusal("pilot drill #10-32") == "12: no drill's name after drill");
+    CHECK(refusal("pilot drill") == "11: no drill's name after drill");
+    CHECK(refusal("pilot drill FF") == "12: no drill's name after drill");
+    CHECK(refusal("drill F") == "0: only a pilot is marked with a drill: F");
+    CHECK(refusal("3/4 x 1/2 x #7") == "12: only a pilot is marked with a drill: #7");
+    CHECK(refusal("3/4 bore drill F") == "9: a size should follow: bore");
 }

@@ -72,11 +72,13 @@ TEST_CASE("oversize is flat outside the rows") {
 
 TEST_CASE("drill names have one spelling each") {
     const std::vector<std::pair<std::string, std::string>> spellings{
-        {"#7", "#7"},        {"# 7", "#7"},        {"no 7", "#7"},       {"No.7", "#7"},
-        {"number 07", "#7"}, {"#80", "#80"},       {"f", "F"},           {"F", "F"},
-        {"letter F", "F"},   {"9/32", "9/32"},     {"18/64", "9/32"},    {"9/32 in", "9/32"},
-        {"9/32\"", "9/32"},  {"1-1/16", "1-1/16"}, {"1 1/16", "1-1/16"}, {"1 in", "1"},
-        {"7mm", "7 mm"},     {"7 mm", "7 mm"},     {"7.0 mm", "7 mm"},   {"6.8mm", "6.8 mm"},
+        {"#7", "#7"},          {"# 7", "#7"},      {"no 7", "#7"},       {"No.7", "#7"},
+        {"number 07", "#7"},   {"#80", "#80"},     {"f", "F"},           {"F", "F"},
+        {"letter F", "F"},     {"drill f", "F"},   {"F drill", "F"},     {"drill #7", "#7"},
+        {"no. 7 drill", "#7"}, {"#98", "#98"},     {"9/32", "9/32"},     {"18/64", "9/32"},
+        {"9/32 in", "9/32"},   {"9/32\"", "9/32"}, {"1-1/16", "1-1/16"}, {"1 1/16", "1-1/16"},
+        {"1 in", "1"},         {"7mm", "7 mm"},    {"7 mm", "7 mm"},     {"7.0 mm", "7 mm"},
+        {"6.8mm", "6.8 mm"},
     };
     for (const auto& [text, name] : spellings) {
         CAPTURE(text);
@@ -85,9 +87,19 @@ TEST_CASE("drill names have one spelling each") {
     }
 }
 
+TEST_CASE("only numbers and letters are the names of number and letter drills") {
+    CHECK(trade::number_or_letter_drill("No. 7") == "#7");
+    CHECK(trade::number_or_letter_drill("letter f") == "F");
+    for (const auto* text : {"9/32", "7 mm", "1 in", "7", ".2570", "#7 +-.001", "#10-32", "go"}) {
+        CAPTURE(text);
+        CHECK(trade::number_or_letter_drill(text).empty());
+    }
+}
+
 TEST_CASE("what is no drill's name gives none") {
-    for (const auto* text : {"", "#0", "#98", "#", "#7a", "#-7", "7", "ff", ".2812", ".2812 in",
-                             "0.5 in", "9/30", "-7 mm", "7 cm", "close", "9/32 +-.001"}) {
+    for (const auto* text :
+         {"", "#", "drill", "drill 7", "drill  ", "7 drill", "letter", "#7a", "#-7", "7", "ff",
+          ".2812", ".2812 in", "0.5 in", "9/30", "-7 mm", "7 cm", "close", "9/32 +-.001"}) {
         CAPTURE(text);
         CHECK(trade::canonical_drill_name(text).empty());
     }
