@@ -72,15 +72,14 @@ void RemovableTools::add(trade::Body body, trade::Pilot pilot, Range bore, Range
     body.number = static_cast<std::int64_t>(bodies_.size()) + 1;
     body.pilot_kind = trade::PilotKind::removable;
     body.retention = trade::Retention::set_screw;
+    body.bore = of_size(bore);
     pilot.number = 1000 + body.number;
     pilot.place = body.place;
     if (known_ == Known::tried) {
         trials_.push_back({pilot.number, body.number, trade::Tried::slides_and_holds});
-        body.bore = of_size(bore);
     } else {
-        body.bore = of_size(bore);
         pilot.shank_dia = of_size(shank);
-        // The point of a #8 or M4 screw on the middle of a flat of 4 mm.
+        // The point of the set screw comes to the middle of a flat of 4 mm.
         body.set_screw = "M4";
         body.set_screw_at = of_size(length::exactly(k_mm * 6));
         pilot.shank_length = of_size(length::exactly(k_mm * 12));

@@ -275,7 +275,7 @@ TEST_CASE("real 7/16 heads of both patterns fit the cutters that they measure fo
 TEST_CASE("a tapping hole is not called size on size") {
     const Bench bench;
     const auto found =
-        answer(bench, "1/4-20 socket head cap", marked_tool(bench, "13/32", "#7"), "tap");
+        answer(bench, "1/4-20 socket head cap", marked_tool(bench, "13/32", ".199"), "tap");
     REQUIRE(found);
     CHECK(found->kind == AnswerKind::ready);
     for (const auto& note : found->notes)
