@@ -39,7 +39,9 @@ Published published_as(Length drill, const trade::Screw& screw, const trade::Pra
         return Published::normal;
     if (screw.loose && screw.loose->diameter == drill)
         return Published::loose;
-    const bool no_play = screw.screw_dia && drill - screw.screw_dia->hi < practice.size_on_size;
+    if (!screw.screw_dia || drill < screw.screw_dia->hi) // as a tapping hole is
+        return Published::other;
+    const bool no_play = drill - screw.screw_dia->hi < practice.size_on_size;
     return no_play ? Published::size_on_size : Published::other;
 }
 

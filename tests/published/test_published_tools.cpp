@@ -253,13 +253,13 @@ TEST_CASE("older and newer 7/16 heads ask for different cutters, and 3/8 heads d
     CHECK(newer->rules.front().need.find(".651 in or less") != std::string::npos);
 }
 
-// Common practice, no source: a micrometer shows about .432 and .462 on real 5/16 heads.
-TEST_CASE("real 5/16 heads of both patterns fit the cutters that they measure for") {
+// Common practice, no source: a real head measures a few thousandths under its largest.
+TEST_CASE("real 7/16 heads of both patterns fit the cutters that they measure for") {
     const Bench bench;
-    auto body = marked_tool(bench, "15/32", "21/64");
+    auto body = marked_tool(bench, "21/32", "29/64");
     const auto with_head = [&](const char* head) {
         match::Question question;
-        question.screw = trade::resolve_screw("5/16-18 shcs", "", bench.tables, {});
+        question.screw = trade::resolve_screw("7/16-14 shcs", "", bench.tables, {});
         question.screw.head_dia = trade::read_dimension(head, How::caliper, Feature::head_dia,
                                                         length::Unit::inch, bench.practice)
                                       .range;
@@ -267,6 +267,17 @@ TEST_CASE("real 5/16 heads of both patterns fit the cutters that they measure fo
             .answers.front()
             .kind;
     };
-    CHECK(with_head(".432") == AnswerKind::ready);
-    CHECK(with_head(".462") == AnswerKind::measure_first); // 15/32 is .4657 to .4697, .468 will do
+    CHECK(with_head(".620") == AnswerKind::ready);
+    CHECK(with_head(".650") == AnswerKind::measure_first); // 21/32 is .6532 to .6572, .655 will do
+}
+
+// The drill for 1/4-20 is .049 under the screw: the screw does not pass, with play or without.
+TEST_CASE("a tapping hole is not called size on size") {
+    const Bench bench;
+    const auto found =
+        answer(bench, "1/4-20 socket head cap", marked_tool(bench, "13/32", ".199"), "tap");
+    REQUIRE(found);
+    CHECK(found->kind == AnswerKind::ready);
+    for (const auto& note : found->notes)
+        CHECK(note.find("size on size") == std::string::npos);
 }

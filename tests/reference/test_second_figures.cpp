@@ -49,8 +49,8 @@ std::vector<trade::Head> of_series(const std::string& series) {
 } // namespace
 
 TEST_CASE("a DIN 7985 head is as high as its nominal, and as much over it as under") {
-    // Nominal heights of DIN 7985:1990 as an open bolt library has them; the limits are from
-    // suppliers' pages.
+    // Nominal heights of DIN 7985:1990 as a public bolt library has them, its name not noted; the
+    // limits are from suppliers' pages.
     for (const auto& [size, nominal] : std::initializer_list<Figure>{{"M1.6", "1.3"},
                                                                      {"M2", "1.6"},
                                                                      {"M2.5", "2"},
