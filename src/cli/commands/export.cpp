@@ -93,7 +93,7 @@ error::ExitCode run(const Options& options, Context& context) {
     std::string text;
     for (const auto& row : rows)
         text += present::csv_row(row);
-    transfer::write_whole(options.file, text, options.force);
+    transfer::write_whole(options.file, text, options.force, context);
     const std::size_t count = rows.size() - 1;
     context.out() << "Wrote " << count << (count == 1 ? " row to " : " rows to ")
                   << present::safe(options.file) << ".\n";
