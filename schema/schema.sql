@@ -5,10 +5,13 @@
 -- known, and the range it allows in nanometres; all four are NULL when it is unknown. The program
 -- makes a file by the steps in migrations/, which a test holds to give this.
 
--- Bare numbers that the user writes are in this unit.
+-- Bare numbers that the user writes are in this unit. The identity is made with the catalogue and
+-- goes into every copy of it: 128 random bits.
 CREATE TABLE setting (
     id INTEGER PRIMARY KEY CONSTRAINT one_row CHECK (id = 1),
-    unit TEXT NOT NULL CONSTRAINT unit CHECK (unit IN ('in', 'mm'))
+    unit TEXT NOT NULL CONSTRAINT unit CHECK (unit IN ('in', 'mm')),
+    identity TEXT NOT NULL DEFAULT (lower(hex(randomblob(16))))
+        CONSTRAINT identity CHECK (length(identity) = 32)
 ) STRICT;
 
 -- Every number that a body or pilot was ever given: rows are never taken out, so that no number

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "cli/transfer/files.hpp"
 #include "store/lists.hpp"
 
 namespace cli {
@@ -29,6 +30,8 @@ bool Context::has_catalogue() const {
 store::File& Context::catalogue(store::Access access) {
     if (!file_ || (access == store::Access::write && access_ == store::Access::read)) {
         file_.reset();
+        if (access == store::Access::write)
+            transfer::drop_left_over(path(), err_);
         file_.emplace(store::File::open(path(), access));
         access_ = access;
     }

@@ -4,15 +4,14 @@
 #include "store/backup.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
-#include <fmt/format.h>
-
-#include <algorithm>
-#include <regex>
 
 #include "error/error.hpp"
 #include "store/connection.hpp"
 #include "store/copy.hpp"
+#include "store/dated_copies.hpp"
+#include "store/identity.hpp"
 #include "store/in_place.hpp"
+#include "store/migrate.hpp"
 #include "store/new_file.hpp"
 
 namespace store {
@@ -20,8 +19,6 @@ namespace store {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr auto k_dated = ".backup-";
 
 bool same_file(const fs::path& a, const fs::path& b) {
     std::error_code code;
@@ -48,61 +45,62 @@ std::int64_t write_copy(const fs::path& path, NewFile& copy) {
                              "name another file, or replace it with --force");
 }
 
+// A catalogue that is not this one, or is too old to say. What cannot be read as one is none.
+bool is_another_catalogue(const fs::path& path, const fs::path& to) {
+    try {
+        const Connection there = connect(to, Access::read, k_busy_timeout);
+        const File catalogue = File::open(path, Access::read);
+        return identity_of(*there.database) != identity_of(catalogue.database());
+    } catch (const error::DamagedFile&) {
+        return false;
+    }
+}
+
 void refuse_target(const fs::path& path, const fs::path& to, bool replace) {
+    std::error_code code;
+    const fs::file_status there = fs::symlink_status(to, code);
+    if (fs::is_symlink(there))
+        throw error::InputOutput("a symbolic link, and these are not followed: " + to.string(),
+                                 "name the file it leads to, or another");
     if (same_file(path, to))
         throw error::InputOutput("the catalogue cannot be its own backup: " + to.string(),
                                  "name another file");
-    std::error_code code;
-    const fs::file_status there = fs::status(to, code);
     if (fs::exists(there) && !fs::is_regular_file(there))
         throw error::InputOutput("not a plain file: " + to.string(), "name another file");
     if (fs::exists(there) && !replace)
         throw_already_there(to);
+    if (fs::exists(there) && is_another_catalogue(path, to))
+        throw error::InputOutput("not known to be a copy of this catalogue: " + to.string(),
+                                 "name another file; if it can go, take it away yourself");
 }
 
-// Dated copies of the catalogue, oldest first.
-std::vector<fs::path> dated_copies(const fs::path& folder, const std::string& name) {
-    static const std::regex k_date(R"(\d{4}-\d{2}-\d{2}-\d{6}(\.\d+)?)");
-    const std::string start = name + k_dated;
-    std::vector<fs::path> found;
-    for (const auto& entry : fs::directory_iterator(folder.empty() ? "." : folder)) {
-        const std::string other = entry.path().filename().string();
-        if (other.rfind(start, 0) == 0 && entry.is_regular_file() &&
-            std::regex_match(other.substr(start.size()), k_date))
-            found.push_back(folder / other);
-    }
-    std::sort(found.begin(), found.end());
-    return found;
+// A copy of before identities becomes a state of the catalogue whose place it takes.
+void keep_identity(Connection& fresh, const std::optional<std::string>& was, Restored& restored) {
+    SQLite::Database& database = *fresh.database;
+    const auto is = identity_of(database);
+    restored.another = was && is && was != is;
+    if (!was || is)
+        return;
+    migrate(database, *fresh.session, migrations());
+    set_identity(database, *was);
 }
 
-// The numbers that the catalogue in the place gave out, also in the file that comes there.
-GivenNumbers keep_numbers(const Place& place, const fs::path& draft) {
+// What the catalogue in the place hands on to the file that comes there: the numbers that it gave
+// out.
+void hand_on(const Place& place, const fs::path& draft, Restored& restored) {
+    restored.since.all = place.is_free() || place.catalogue() != nullptr;
     if (place.catalogue() == nullptr)
-        return {{}, place.is_free()};
-    const Connection fresh = connect_empty(draft);
-    return keep_given_numbers(*fresh.database, given_numbers(*place.catalogue()));
-}
-
-void drop_older(const fs::path& folder, const std::string& name, std::size_t keep,
-                BackedUp& backed_up) {
-    std::vector<fs::path> copies = dated_copies(folder, name);
-    std::erase(copies, backed_up.path);
-    while (copies.size() + 1 > keep) {
-        std::error_code code;
-        if (!fs::remove(copies.front(), code) && code)
-            throw error::InputOutput("the backup is made, but an older one cannot be taken away: " +
-                                         copies.front().string(),
-                                     code.message());
-        backed_up.dropped.push_back(copies.front());
-        copies.erase(copies.begin());
-    }
+        return;
+    Connection fresh = connect_empty(draft);
+    keep_identity(fresh, identity_of(*place.catalogue()), restored);
+    restored.since = keep_given_numbers(*fresh.database, given_numbers(*place.catalogue()));
 }
 
 } // namespace
 
 BackedUp back_up(const fs::path& path, const fs::path& to, bool replace) {
     refuse_target(path, to, replace);
-    NewFile copy(to, permissions_of(path));
+    NewFile copy(to, rights_of(path));
     const std::int64_t rows = write_copy(path, copy);
     if (replace)
         copy.replace(to);
@@ -114,11 +112,11 @@ BackedUp back_up(const fs::path& path, const fs::path& to, bool replace) {
 BackedUp back_up_dated(const fs::path& path, const fs::path& folder, std::size_t keep) {
     const fs::path where = folder.empty() ? path.parent_path() : folder;
     const std::string name = path.filename().string();
-    NewFile copy(where / name, permissions_of(path));
+    NewFile copy(where / name, rights_of(path));
     BackedUp backed_up{{}, write_copy(path, copy), {}};
-    backed_up.path = move_beside(copy, where / (name + k_dated + date_for_a_name()));
+    backed_up.path = move_beside(copy, where / dated_name(name));
     if (keep > 0)
-        drop_older(where, name, keep, backed_up);
+        backed_up.thinned = keep_newest(keep, backed_up.path, name);
     return backed_up;
 }
 
@@ -130,7 +128,7 @@ Restored restore(const fs::path& path, const fs::path& from) {
     if (same_file(path, from))
         throw error::InputOutput("the catalogue cannot be put back from itself: " + from.string(),
                                  "name a backup");
-    NewFile draft(real_path(path), permissions_of(path));
+    NewFile draft(real_path(path), rights_of(path));
     {
         const Connection source = connect(from, Access::read, k_busy_timeout);
         copy_database(*source.database, draft.path());
@@ -138,7 +136,7 @@ Restored restore(const fs::path& path, const fs::path& from) {
     Restored restored;
     restored.rows = checked(draft.path(), from);
     const Place place(path);
-    restored.since = keep_numbers(place, draft.path());
+    hand_on(place, draft.path(), restored);
     restored.saved = place.put(draft, ".before-restore-");
     return restored;
 }

@@ -148,6 +148,7 @@ Checked check(const File& file) {
 }
 
 Checked refuse_damaged(SQLite::Database& database, const std::string& path) {
+    refuse_views(database, path);
     Checked checked = check(database);
     if (!checked.whole())
         throw error::DamagedFile(

@@ -39,8 +39,8 @@ void settle(Connection& connection, std::chrono::milliseconds busy_timeout) {
     SQLite::Database& database = *connection.database;
     database.setBusyTimeout(static_cast<int>(busy_timeout.count()));
     configure(database, SQLITE_DBCONFIG_DEFENSIVE, 1);
-    configure(database, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
     configure(database, SQLITE_DBCONFIG_ENABLE_FKEY, 1);
+    distrust(database);
     execute(database, "PRAGMA cell_size_check = ON");
     register_functions(database, *connection.session);
     connection.statements = std::make_unique<Statements>(database);
@@ -65,6 +65,11 @@ Connection connect(const fs::path& path, Access access, std::chrono::millisecond
         refuse_read_only(*connection.database, path);
     settle(connection, busy_timeout);
     return connection;
+}
+
+void distrust(SQLite::Database& database) {
+    configure(database, SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0);
+    sqlite3_limit(database.getHandle(), SQLITE_LIMIT_LENGTH, k_longest_cell_read);
 }
 
 Connection connect_empty(const fs::path& path) {

@@ -35,6 +35,14 @@ struct Connection {
 [[nodiscard]] Connection connect(const std::filesystem::path& path, Access access,
                                  std::chrono::milliseconds busy_timeout);
 
+// Whatever a file asks for, no cell of it takes more memory than this; in bytes. A row of the
+// history is the longest that the program itself writes.
+inline constexpr int k_longest_cell_read = 16 * 1024 * 1024;
+
+// What holds for a file that anyone may have made: no long cell is read, and nothing that stands in
+// its schema has rights of its own.
+void distrust(SQLite::Database& database);
+
 // Opens an empty file to be made a catalogue, without any check.
 [[nodiscard]] Connection connect_empty(const std::filesystem::path& path);
 

@@ -110,12 +110,6 @@ void copy_database(SQLite::Database& original, const fs::path& copy_path) {
     }
 }
 
-fs::perms permissions_of(const fs::path& path) {
-    std::error_code code;
-    const fs::perms there = fs::status(path, code).permissions();
-    return code || there == fs::perms::unknown ? static_cast<fs::perms>(0666) : there;
-}
-
 std::string date_for_a_name() {
     return fmt::format("{:%Y-%m-%d-%H%M%S}", fmt::gmtime(std::time(nullptr)));
 }

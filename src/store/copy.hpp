@@ -17,9 +17,6 @@ namespace store {
 // the same, error::Busy.
 void copy_database(SQLite::Database& original, const std::filesystem::path& copy);
 
-// Read, write and execute bits; what a new file has if there is none.
-[[nodiscard]] std::filesystem::perms permissions_of(const std::filesystem::path& path);
-
 // `2026-11-25-091241`, now, UTC: for the name of a copy.
 [[nodiscard]] std::string date_for_a_name();
 

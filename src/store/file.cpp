@@ -15,6 +15,7 @@
 #include "store/new_file.hpp"
 #include "store/query.hpp"
 #include "store/refuse.hpp"
+#include "store/shape.hpp"
 #include "store/translate.hpp"
 
 namespace store {
@@ -78,6 +79,7 @@ Connection connect_to_write(const fs::path& path, milliseconds busy_timeout) {
     Connection connection = connect(path, Access::write, busy_timeout);
     SQLite::Database& database = *connection.database;
     refuse_version(version_of(connection), path);
+    refuse_foreign_programs(database, path.string());
     (void)read_unit(database); // without one it is refused, and nothing may be written before that
     bring_up_to_date(database, *connection.session, path, migrations());
     use_rollback_journal(database, path);
@@ -91,6 +93,7 @@ Connection connect_to_read(const fs::path& path, milliseconds busy_timeout) {
         !has_cut_change(connection)) {
         const std::int64_t version = version_of(connection);
         refuse_version(version, path);
+        refuse_views(*connection.database, path.string());
         if (version == static_cast<std::int64_t>(migrations().size()))
             return connection;
     } // closed, or it would stand in the way of the one that writes

@@ -62,12 +62,6 @@ void drop_journal(const fs::path& path) {
 
 } // namespace
 
-fs::path real_path(const fs::path& path) {
-    std::error_code code;
-    const fs::path real = fs::is_symlink(path, code) ? fs::canonical(path, code) : path;
-    return code ? path : real;
-}
-
 fs::path move_beside(NewFile& file, const fs::path& wanted) {
     fs::path name = wanted;
     for (int i = 2; !file.move_to(name); ++i)
@@ -108,8 +102,11 @@ fs::path Place::put(NewFile& file, const std::string& word) const {
             throw error::Busy("a catalogue has come to be there: " + path_.string(), "try again");
         return {};
     }
-    NewFile old(target_, permissions_of(target_));
+    const auto rights = rights_of(target_);
+    NewFile old(target_, rights);
     copy_to(old.path());
+    if (rights)
+        old.take_rights(*rights);
     std::error_code code;
     const bool with_journal = fs::exists(journal_of(old.path()), code);
     fs::path saved = move_beside(old, target_.string() + word + date_for_a_name());

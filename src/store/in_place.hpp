@@ -15,9 +15,6 @@ namespace store {
 
 class NewFile;
 
-// Where a symbolic link leads; the path itself if it is none.
-[[nodiscard]] std::filesystem::path real_path(const std::filesystem::path& path);
-
 // Gives the file the name `wanted`, or `wanted.2` and so on if there is one; returns the name.
 std::filesystem::path move_beside(NewFile& file, const std::filesystem::path& wanted);
 

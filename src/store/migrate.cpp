@@ -83,8 +83,11 @@ void migrate(SQLite::Database& database, Session& session, const std::vector<Mig
 
 std::filesystem::path back_up_beside(SQLite::Database& database,
                                      const std::filesystem::path& path) {
-    NewFile file(path, permissions_of(path));
+    const auto rights = rights_of(path);
+    NewFile file(path, rights);
     copy_database(database, file.path());
+    if (rights)
+        file.take_rights(*rights);
     return move_beside(file, fmt::format("{}.version-{}", path.string(),
                                          integer_from(database, "PRAGMA user_version")));
 }

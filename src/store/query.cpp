@@ -3,6 +3,8 @@
 
 #include "store/query.hpp"
 
+#include <sqlite3.h>
+
 #include "error/error.hpp"
 #include "store/statements.hpp"
 #include "store/translate.hpp"
@@ -12,11 +14,19 @@ namespace store {
 
 namespace {
 
+// What is read may be anyone's; what is written is ours, and too long for the file.
+[[noreturn]] void throw_from_reading(const SQLite::Exception& exception, const std::string& path) {
+    if (exception.getErrorCode() == SQLITE_TOOBIG)
+        throw error::DamagedFile("the catalogue has a cell that is too long to be one: " + path,
+                                 "`counterpart recover` writes a new file without it");
+    throw_translated(exception, path);
+}
+
 std::unique_ptr<SQLite::Statement> prepared(SQLite::Database& database, const std::string& sql) {
     try {
         return std::make_unique<SQLite::Statement>(database, sql);
     } catch (const SQLite::Exception& exception) {
-        throw_translated(exception, database.getFilename());
+        throw_from_reading(exception, database.getFilename());
     }
 }
 
@@ -87,7 +97,7 @@ bool Query::step() {
     try {
         return statement_->executeStep();
     } catch (const SQLite::Exception& exception) {
-        throw_translated(exception, database_.getFilename());
+        throw_from_reading(exception, database_.getFilename());
     }
 }
 

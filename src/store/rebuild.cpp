@@ -19,6 +19,7 @@
 #include "store/migrate.hpp"
 #include "store/query.hpp"
 #include "store/refuse.hpp"
+#include "store/shape.hpp"
 #include "store/transaction.hpp"
 #include "store/translate.hpp"
 
@@ -78,8 +79,10 @@ Connection open_damaged(const fs::path& path, const fs::path& called) {
         throw_translated(exception, called.string());
     }
     refuse_header(*connection.database, called);
+    distrust(*connection.database);
     register_functions(*connection.database, *connection.session);
     connection.database->tryExec("PRAGMA writable_schema = ON");
+    drop_views(*connection.database, called.string());
     return connection;
 }
 

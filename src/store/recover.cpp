@@ -45,13 +45,15 @@ Recovered recover(const fs::path& path, const fs::path& to) {
     std::error_code code;
     if (!in_place && fs::exists(fs::symlink_status(to, code)))
         throw_already_there(to);
-    NewFile work(real_path(path), permissions_of(path));
+    // Beside the output: where the catalogue is there may be no room, or nothing may be written.
+    const fs::path where = in_place ? real_path(path) : to;
+    NewFile work(where, rights_of(path));
     std::optional<Place> place; // held from the reading on, lest a change in between be left out
     if (in_place)
         place.emplace(path).copy_to(work.path());
     else
         copy_to_work_on(path, work.path());
-    NewFile draft(in_place ? real_path(path) : to, permissions_of(path));
+    NewFile draft(where, rights_of(path));
     Recovered recovered = rebuild(work.path(), draft.path(), path);
     {
         const Connection connection = connect(draft.path(), Access::read, k_busy_timeout);

@@ -4,7 +4,8 @@
 // Loaded before the C library (LD_PRELOAD): the system's calls that write, sync, name or take away
 // a file, of which the one numbered FAULT_AT fails with the error FAULT_ERROR, and with FAULT_STAYS
 // all after it too. FAULT_MARK is a file made when a call has failed: its name is in it. Printing
-// (standard output and error) is left alone.
+// (standard output and error) is left alone. With FAULT_STICK the file system is a poor one: it has
+// no links, no renaming that spares what is there, no owners and no permissions.
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/types.h>
@@ -53,9 +54,32 @@ bool fails(const char* call, int handle) {
     return handle > STDERR_FILENO && fails(call);
 }
 
+// Whether the poor file system has no such thing; errno says so.
+bool is_lacking(int error) {
+    static const bool poor = number("FAULT_STICK") != 0;
+    if (poor)
+        errno = error;
+    return poor;
+}
+
 } // namespace
 
 extern "C" {
+
+int link(const char* from, const char* to) noexcept {
+    static const auto real = next<int (*)(const char*, const char*)>("link");
+    return is_lacking(EPERM) ? -1 : real(from, to);
+}
+
+int fchmod(int handle, mode_t mode) noexcept {
+    static const auto real = next<int (*)(int, mode_t)>("fchmod");
+    return is_lacking(EPERM) ? -1 : real(handle, mode);
+}
+
+int fchown(int handle, uid_t owner, gid_t group) noexcept {
+    static const auto real = next<int (*)(int, uid_t, gid_t)>("fchown");
+    return is_lacking(EPERM) ? -1 : real(handle, owner, group);
+}
 
 ssize_t write(int handle, const void* from, size_t size) {
     static const auto real = next<ssize_t (*)(int, const void*, size_t)>("write");
@@ -108,6 +132,8 @@ int rename(const char* from, const char* to) noexcept {
 int renameat2(int a, const char* from, int b, const char* to, unsigned flags) noexcept {
     static const auto real =
         next<int (*)(int, const char*, int, const char*, unsigned)>("renameat2");
+    if (flags != 0 && is_lacking(EINVAL))
+        return -1;
     return fails("rename") ? -1 : real(a, from, b, to, flags);
 }
 

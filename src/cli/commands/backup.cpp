@@ -5,6 +5,7 @@
 #include "store/backup.hpp"
 
 #include "cli/command.hpp"
+#include "cli/transfer/files.hpp"
 #include "present/text.hpp"
 
 namespace cli::commands {
@@ -22,20 +23,28 @@ struct Options {
 store::BackedUp back_up(const Options& options, const Context& context) {
     std::error_code ignored;
     const bool dated = options.file.empty() || fs::is_directory(options.file, ignored);
-    if (dated)
-        return store::back_up_dated(context.path(), options.file, options.keep);
-    if (options.keep > 0)
+    if (!dated && options.keep > 0)
         throw error::UsageError("--keep counts dated copies: " + options.file,
                                 "leave FILE out, or name a folder");
-    return store::back_up(context.path(), options.file, options.force);
+    if (!dated) {
+        transfer::drop_left_over(options.file, context.err());
+        return store::back_up(context.path(), options.file, options.force);
+    }
+    const fs::path folder =
+        options.file.empty() ? context.path().parent_path() : fs::path(options.file);
+    transfer::drop_left_over(folder / context.path().filename(), context.err());
+    return store::back_up_dated(context.path(), folder, options.keep);
 }
 
 error::ExitCode run(const Options& options, Context& context) {
     const store::BackedUp made = back_up(options, context);
     context.out() << "Backed up to " << present::safe(made.path.string()) << ": " << made.rows
                   << (made.rows == 1 ? " row" : " rows") << ", compared and checked.\n";
-    for (const fs::path& dropped : made.dropped)
+    for (const fs::path& dropped : made.thinned.dropped)
         context.out() << "Taken away: " << present::safe(dropped.string()) << '\n';
+    if (const std::size_t count = made.thinned.left_alone; count > 0)
+        context.out() << "Left alone: " << count << (count == 1 ? " copy" : " copies")
+                      << " of this name, not known to be of this catalogue.\n";
     return error::ExitCode::done;
 }
 

@@ -24,7 +24,8 @@ struct Options {
 void write_wall_chart(const Options& options, const std::vector<match::ChartEntry>& entries,
                       const Context& context) {
     const auto paper = options.letter ? present::Paper::letter : present::Paper::a4;
-    transfer::write_whole(options.html, present::chart_html(entries, paper), options.force);
+    transfer::write_whole(options.html, present::chart_html(entries, paper), options.force,
+                          context);
     context.err() << "Wrote " << options.html << ".\n";
 }
 

@@ -94,7 +94,7 @@ error::ExitCode run(const Options& options, Context& context) {
     });
     if (options.file.empty())
         return error::ExitCode::done;
-    transfer::write_whole(options.file, text, options.force);
+    transfer::write_whole(options.file, text, options.force, context);
     const std::size_t count = rows - 1; // without the header
     context.out() << "Wrote " << count << (count == 1 ? " row to " : " rows to ")
                   << present::safe(options.file) << ".\n";

@@ -232,16 +232,17 @@ std::string next_step(const Intake& intake, const Options& options, bool rejects
         next_step(intake, options, rejects_written));
 }
 
-void write_rejects(const Intake& intake, const Options& options) {
-    transfer::write_whole(
-        options.rejects, transfer::rejects_csv(source_of(intake), intake.mistakes.by_row()), false);
+void write_rejects(const Intake& intake, const Options& options, const Context& context) {
+    transfer::write_whole(options.rejects,
+                          transfer::rejects_csv(source_of(intake), intake.mistakes.by_row()), false,
+                          context);
 }
 
 error::ExitCode finish(const Intake& intake, const Trial& trial, store::Change& change,
                        const Options& options, Context& context) {
     const auto rejected = intake.mistakes.by_row();
     if (!rejected.empty())
-        write_rejects(intake, options);
+        write_rejects(intake, options, context);
     change.commit();
     context.out() << "Imported " << trial.taken << ".\n";
     if (rejected.empty())
@@ -274,7 +275,7 @@ error::ExitCode run(const Options& options, Context& context) {
         if (right)
             return finish(intake, trial, change, options, context);
         if (may_reject)
-            write_rejects(intake, options);
+            write_rejects(intake, options, context);
         refuse(intake, options, may_reject, context);
     }
 }

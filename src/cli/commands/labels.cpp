@@ -113,7 +113,8 @@ error::ExitCode run(const Options& options, Context& context) {
         labels.push_back(
             std::visit([&](const auto& record) { return label_of(record, sizes); }, tool));
     const auto paper = options.letter ? present::Paper::letter : present::Paper::a4;
-    transfer::write_whole(options.html, present::labels_html(labels, paper), options.force);
+    transfer::write_whole(options.html, present::labels_html(labels, paper), options.force,
+                          context);
     context.out() << labels.size() << (labels.size() == 1 ? " label" : " labels") << " in "
                   << options.html << '\n';
     return error::ExitCode::done;

@@ -49,7 +49,7 @@ void write_drawings(const Options& options, const make::MakeList& list, const Tu
         const auto& piece = list.pieces[i];
         const auto path = folder / ("item-" + std::to_string(piece.item) + ".svg");
         const auto drawing = make::draw(piece, plan.specs[i], lettering, today());
-        transfer::write_whole(path, present::svg_file(drawing), options.force);
+        transfer::write_whole(path, present::svg_file(drawing), options.force, context);
         context.err() << "Wrote " << path.string() << ".\n";
     }
 }
@@ -59,7 +59,7 @@ void write_sheet(const Options& options, const make::MakeList& list, const Turni
     const present::Sheet sheet{options.letter ? present::Paper::letter : present::Paper::a4,
                                lettering, today()};
     transfer::write_whole(options.sheet, present::make_html(list, plan.specs, plan.bars, sheet),
-                          options.force);
+                          options.force, context);
     context.err() << "Wrote " << options.sheet << ".\n";
 }
 

@@ -8,7 +8,9 @@
 
 #include "cli/command.hpp"
 #include "cli/finding.hpp"
+#include "cli/transfer/files.hpp"
 #include "present/text.hpp"
+#include "store/new_file.hpp"
 
 namespace cli::commands {
 
@@ -48,6 +50,9 @@ void print_lost(const store::Recovered& recovered, const Context& context) {
 }
 
 error::ExitCode run(const Options& options, Context& context) {
+    const fs::path place = store::real_path(context.path());
+    const auto rights = store::rights_of(place);
+    transfer::drop_left_over(options.in_place ? place : target(options, context), context.err());
     const store::Recovered recovered = store::recover(context.path(), target(options, context));
     print("Mended from the history (as it is there -> as the table had it):", recovered.mended,
           context);
@@ -60,6 +65,7 @@ error::ExitCode run(const Options& options, Context& context) {
         context.out() << "The history goes on from here; undo does not go back further.\n";
     if (!recovered.saved.empty())
         context.out() << "The damaged file: " << present::safe(recovered.saved.string()) << '\n';
+    transfer::say_rights(place, rights, context.err());
     return error::ExitCode::done;
 }
 

@@ -5,8 +5,10 @@
 #include <fmt/format.h>
 
 #include "cli/command.hpp"
+#include "cli/transfer/files.hpp"
 #include "present/text.hpp"
 #include "store/backup.hpp"
+#include "store/new_file.hpp"
 
 namespace cli::commands {
 
@@ -28,13 +30,19 @@ void print_numbers(const store::GivenNumbers& since, const Context& context) {
 }
 
 error::ExitCode run(const Options& options, Context& context) {
+    const std::filesystem::path place = store::real_path(context.path());
+    const auto rights = store::rights_of(place);
+    transfer::drop_left_over(place, context.err());
     const store::Restored restored = store::restore(context.path(), options.file);
     context.out() << "Put back from " << present::safe(options.file) << ": " << restored.rows
                   << (restored.rows == 1 ? " row" : " rows") << ", checked.\n";
+    if (restored.another)
+        context.out() << "It is another catalogue than the one that was there.\n";
     print_numbers(restored.since, context);
     if (!restored.saved.empty())
         context.out() << "The catalogue as it was: " << present::safe(restored.saved.string())
                       << '\n';
+    transfer::say_rights(place, rights, context.err());
     return error::ExitCode::done;
 }
 

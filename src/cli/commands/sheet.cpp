@@ -33,7 +33,7 @@ void write_html(const Options& options, const std::vector<job::Sheet>& sheets,
     const auto paper = options.letter ? present::Paper::letter : present::Paper::a4;
     const auto html =
         present::sheet_html(sheets, plan, paper, {context.unit(), options.both_units});
-    transfer::write_whole(options.html, html, options.force);
+    transfer::write_whole(options.html, html, options.force, context);
     context.err() << "Wrote " << options.html << ".\n";
 }
 

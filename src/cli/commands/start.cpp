@@ -3,6 +3,7 @@
 
 // `start`: makes a new, empty catalogue.
 #include "cli/command.hpp"
+#include "cli/transfer/files.hpp"
 #include "present/text.hpp"
 
 namespace cli::commands {
@@ -22,6 +23,7 @@ void make_usual_folder(const Context& context) {
 error::ExitCode run(const Options&, Context& context) {
     const length::Unit unit = context.settings().units.value_or(length::Unit::inch);
     make_usual_folder(context);
+    transfer::drop_left_over(context.path(), context.err());
     const store::File file = store::File::create(context.path(), unit);
     context.out() << "Made the catalogue " << present::safe(context.path().string())
                   << ", bare numbers in "

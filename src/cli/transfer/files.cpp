@@ -5,16 +5,17 @@
 #include "cli/transfer/files.hpp"
 
 #include <fcntl.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
 #include <cerrno>
-#include <cstdio>
 #include <cstdlib>
 #include <system_error>
 
+#include "cli/context.hpp"
 #include "error/error.hpp"
+#include "present/text.hpp"
+#include "store/new_file.hpp"
 
 namespace cli::transfer {
 
@@ -42,56 +43,9 @@ class Descriptor {
     int number_;
 };
 
-// A file that is removed again unless it was given its name.
-class Draft {
-  public:
-    explicit Draft(const fs::path& path)
-        : name_(path.string() + ".XXXXXX"), file_(::mkstemp(name_.data())) {
-        if (file_.number() < 0)
-            fail("cannot write", path, errno);
-    }
-    ~Draft() {
-        if (!kept_)
-            ::unlink(name_.c_str());
-    }
-    Draft(const Draft&) = delete;
-    Draft& operator=(const Draft&) = delete;
-
-    void write(const std::string& text, const fs::path& path) const {
-        for (std::size_t at = 0; at < text.size();) {
-            const ssize_t wrote = ::write(file_.number(), text.data() + at, text.size() - at);
-            if (wrote < 0 && errno != EINTR)
-                fail("cannot write", path, errno);
-            if (wrote > 0)
-                at += static_cast<std::size_t>(wrote);
-        }
-        constexpr mode_t k_usual = 0666;
-        const mode_t mask = ::umask(0);
-        ::umask(mask);
-        if (::fchmod(file_.number(), k_usual & ~mask) != 0 || ::fsync(file_.number()) != 0)
-            fail("cannot write", path, errno);
-    }
-
-    void name(const fs::path& path, bool replace) {
-        // A link fails if something has come to be there; a rename would not.
-        const int failed =
-            replace ? ::rename(name_.c_str(), path.c_str()) : ::link(name_.c_str(), path.c_str());
-        if (failed != 0)
-            fail("cannot write", path, errno);
-        kept_ = replace;
-    }
-
-  private:
-    std::string name_;
-    Descriptor file_;
-    bool kept_ = false;
-};
-
-void sync_folder_of(const fs::path& path) {
-    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
-    const Descriptor opened(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    if (opened.number() >= 0)
-        ::fsync(opened.number());
+[[noreturn]] void throw_already_there(const fs::path& path) {
+    throw error::InputOutput("already there: " + path.string(),
+                             "name another file, or replace it with --force");
 }
 
 constexpr std::size_t k_part = 65536;
@@ -160,20 +114,37 @@ std::string read_whole(const fs::path& path) {
     return text;
 }
 
-void write_whole(const fs::path& path, const std::string& text, bool replace) {
+void write_whole(const fs::path& path, const std::string& text, bool replace,
+                 const Context& context) {
     std::error_code ignored;
-    const fs::file_status there = fs::status(path, ignored);
+    const fs::file_status there = fs::symlink_status(path, ignored);
+    if (fs::is_symlink(there))
+        throw error::InputOutput("a symbolic link, and these are not followed: " + path.string(),
+                                 "name the file it leads to, or another");
     if (fs::exists(there) && !fs::is_regular_file(there))
         throw error::InputOutput("not a plain file: " + path.string(), "name another file");
     if (fs::exists(there) && !replace)
-        throw error::InputOutput("already there: " + path.string(),
-                                 "name another file, or replace it with --force");
-    // Through a symbolic link, so that the link stays one.
-    const fs::path target = fs::exists(there) ? fs::canonical(path) : path;
-    Draft draft(target);
-    draft.write(text, target);
-    draft.name(target, replace);
-    sync_folder_of(target);
+        throw_already_there(path);
+    drop_left_over(path, context.err());
+    store::NewFile draft(path, store::rights_of(context.path()));
+    draft.write(text);
+    if (replace)
+        draft.replace(path);
+    else if (!draft.move_to(path))
+        throw_already_there(path);
+}
+
+void drop_left_over(const fs::path& wanted, std::ostream& err) {
+    for (const fs::path& dropped : store::drop_left_over(wanted))
+        err << "Taken away: " << present::safe(dropped.string())
+            << ", left by a run that was cut short.\n";
+}
+
+void say_rights(const fs::path& path, const std::optional<store::Rights>& before,
+                std::ostream& err) {
+    if (before && before != store::rights_of(path))
+        err << "Its owner or group could not be kept: see who may use "
+            << present::safe(path.string()) << ".\n";
 }
 
 } // namespace cli::transfer

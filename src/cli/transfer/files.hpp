@@ -5,7 +5,15 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
+#include <ostream>
 #include <string>
+
+#include "store/rights.hpp"
+
+namespace cli {
+class Context;
+}
 
 namespace cli::transfer {
 
@@ -31,8 +39,18 @@ class Input {
 [[nodiscard]] std::string read_whole(const std::filesystem::path& path);
 
 // Written beside the file, put on the disk, then given its name, so that there is never half a
-// file. Throws error::InputOutput; also when something is there and `replace` is not asked for, or
-// when what is there is no plain file.
-void write_whole(const std::filesystem::path& path, const std::string& text, bool replace);
+// file. Nobody can read a new one who cannot read the catalogue; one that is replaced keeps its
+// owner, group and mode. Throws error::InputOutput; also when something is there and `replace` is
+// not asked for, or when what is there is no plain file: a symbolic link is not followed.
+void write_whole(const std::filesystem::path& path, const std::string& text, bool replace,
+                 const Context& context);
+
+// Takes away what runs that were cut short left beside a file that is to be written, and says so.
+void drop_left_over(const std::filesystem::path& wanted, std::ostream& err);
+
+// Says so if a file that another was put in the place of does not have its owner, group and mode
+// any more.
+void say_rights(const std::filesystem::path& path, const std::optional<store::Rights>& before,
+                std::ostream& err);
 
 } // namespace cli::transfer
