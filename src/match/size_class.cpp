@@ -51,7 +51,7 @@ SizeTargets size_targets(const trade::Screw& screw, Length head, const Washer* w
     SizeTargets targets;
     const auto* row = washer ? counterbore_of(*washer) : published_row(screw);
     targets.published = row ? row->diameter : head + over_head(screw, practice);
-    targets.source = row ? row->rule : "head and shop practice";
+    targets.source = row ? row->rule : "shop practice for this head";
     if (screw.is_metric() || (row && row->kind == "tool")) {
         targets.tool = targets.published;
     } else {

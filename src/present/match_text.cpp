@@ -97,7 +97,7 @@ std::string best_text(const match::Report& report, const MatchLayout& layout) {
                                      : "not known: head height or washer is not");
     fields.add("first", joined(answer.work));
     if (answer.kind == AnswerKind::measure_first || answer.kind == AnswerKind::closest)
-        fields.add(answer.kind == AnswerKind::closest ? "short of" : "measure",
+        fields.add(answer.kind == AnswerKind::closest ? "short of" : "settle",
                    match::next_step(answer));
     for (const auto& assumed : answer.assumed)
         fields.add("assumed", assumed);

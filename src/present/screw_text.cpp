@@ -180,7 +180,9 @@ std::string screw_summary(const trade::Screw& screw, length::Unit unit, std::siz
     const auto others = screw.series_said ? std::string() : differing_heads(screw, unit);
     if (!others.empty())
         summary += lines("Heads differ at this size (" + others +
-                             "); answered for the larger, --series names another.",
+                             (screw.head_measured ? "); the height is the larger one's"
+                                                  : "); answered for the larger") +
+                             ", --series names another.",
                          width);
     return summary + remarks(screw, width);
 }
