@@ -3,10 +3,12 @@
 
 #include "store/replay.hpp"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 
 #include <functional>
 
+#include "error/error.hpp"
 #include "store/kept_table.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
@@ -15,9 +17,34 @@ namespace store {
 
 namespace {
 
+constexpr auto k_entries = R"(
+SELECT id, grp, tbl, rowkey, number, before, after, digest, NULL FROM history )";
+
+constexpr auto k_chained_entries = R"(
+SELECT id, grp, tbl, rowkey, number, before, after, digest, sum
+FROM history LEFT JOIN history_chain ON entry = id )";
+
+constexpr auto k_has_chain = R"(
+SELECT count(*) FROM pragma_table_xinfo('history_chain'))";
+
+constexpr auto k_place = R"(
+SELECT sum FROM history_chain WHERE entry = ?1 ORDER BY entry)";
+
+constexpr auto k_chain_end = R"(
+SELECT coalesce(max(entry), 0) FROM history_chain)";
+
 constexpr auto k_start = R"(
 SELECT coalesce(min(id), 0) FROM history
 WHERE grp = (SELECT max(id) FROM change_group WHERE snapshot = 1))";
+
+[[noreturn]] void throw_bad(const Entry& entry, const char* what, SQLite::Database& database) {
+    throw error::DamagedFile(
+        fmt::format(
+            "the catalogue is damaged (entry {} of the history, about {} {}, does not fit its "
+            "{}): {}",
+            entry.id, entry.table, entry.key, what, database.getFilename()),
+        "`counterpart check` says more, `counterpart recover` mends it");
+}
 
 } // namespace
 
@@ -31,11 +58,24 @@ Entry take_entry(Query& query) {
     entry.before = query.maybe_text();
     entry.after = query.maybe_text();
     entry.digest = query.text();
+    entry.place = query.maybe_text();
     return entry;
 }
 
+bool has_chain(SQLite::Database& database) {
+    return integer_from(database, k_has_chain) > 0;
+}
+
+std::string select_entries(SQLite::Database& database) {
+    return has_chain(database) ? k_chained_entries : k_entries;
+}
+
+std::int64_t chain_end(SQLite::Database& database) {
+    return has_chain(database) ? integer_from(database, k_chain_end) : 0;
+}
+
 std::optional<Entry> entry(SQLite::Database& database, std::int64_t id) {
-    Query query(database, fmt::format("SELECT {} FROM history WHERE id = ?1", k_entry_columns));
+    Query query(database, std::string(k_entries) + "WHERE id = ?1 ORDER BY id");
     query.put(id);
     return query.step() ? std::optional(take_entry(query)) : std::nullopt;
 }
@@ -53,15 +93,56 @@ bool fits_its_sum(const Entry& entry) {
     return fmt::format("{:016x}", digest.value()) == entry.digest;
 }
 
+bool fits_its_place(const Entry& entry, const std::optional<std::string>& former) {
+    Digest digest;
+    digest.add(former);
+    digest.add(std::to_string(entry.id));
+    digest.add(std::to_string(entry.group));
+    digest.add(entry.number ? std::optional(std::to_string(*entry.number)) : std::nullopt);
+    digest.add(entry.digest);
+    return fmt::format("{:016x}", digest.value()) == entry.place;
+}
+
+void refuse_bad_sum(const Entry& entry, SQLite::Database& database) {
+    if (!fits_its_sum(entry))
+        throw_bad(entry, "sum", database);
+}
+
+void refuse_bad_place(const Entry& entry, SQLite::Database& database) {
+    refuse_bad_sum(entry, database);
+    Query former(database, k_place);
+    former.put(entry.id - 1);
+    if (!entry.place ||
+        !fits_its_place(entry, former.step() ? std::optional(former.text()) : std::nullopt))
+        throw_bad(entry, "place", database);
+}
+
 std::size_t Replay::sum(const std::string& row) {
     return std::hash<std::string>()(row);
 }
 
+// Nothing is asked of an entry whose former is missing: that is said of the missing one.
+bool Replay::fits_place(const Entry& entry) {
+    bool fits = true;
+    if (!entry.place)
+        fits = !chained_;
+    else if (!chained_ || (place_ && entry.id == last_ + 1))
+        fits = fits_its_place(entry, place_);
+    chained_ = chained_ || entry.place;
+    last_ = entry.id;
+    place_ = entry.place;
+    return fits;
+}
+
 void Replay::add(const Entry& entry, std::int64_t start) {
     ++count_;
-    const bool fits = fits_its_sum(entry);
+    bool fits = fits_its_sum(entry);
     if (!fits)
         complaints_.push_back({Fault::sum, entry.id, 0});
+    if (!fits_place(entry)) {
+        complaints_.push_back({Fault::place, entry.id, 0});
+        fits = false;
+    }
     if (entry.id < start && entry.table != k_change_table)
         return;
     const auto sum_of = [](const std::optional<std::string>& row) {
