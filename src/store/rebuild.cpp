@@ -61,6 +61,9 @@ SELECT id, counterpart_digest(
     (SELECT sum FROM history_chain WHERE entry = ?1 - 1), id, grp, number, digest)
 FROM history WHERE id = ?1)";
 
+constexpr auto k_found_but_settings = R"(
+SELECT count(*) FROM found WHERE tbl <> 'setting')";
+
 constexpr auto k_found = R"(
 SELECT rowkey, row FROM found WHERE tbl = ?1 ORDER BY stray, rowid)";
 
@@ -100,8 +103,8 @@ class Rebuilder {
           history_(salvage_history(loose)) {}
 
     void run() {
-        if (integer_from(damaged_, "SELECT count(*) FROM found") == 0 && history_.good.empty() &&
-            !history_.end_known)
+        if (history_.good.empty() && !history_.end_known &&
+            integer_from(damaged_, k_found_but_settings) == 0)
             throw error::DamagedFile("nothing of the catalogue can be read: " + called_,
                                      "go back to a backup with `counterpart restore FILE`");
         say_lost();
@@ -270,24 +273,36 @@ class Rebuilder {
     // Every number that was given out is back with its tool, or its tool was taken back, or it is
     // named.
     void say_lost_numbers() {
+        std::vector<std::pair<std::int64_t, std::string>> lost;
         Query query(fresh_, k_numbers_without_tool);
         while (query.step()) {
             const std::int64_t number = query.integer();
             const std::string kind = query.text();
-            const bool told = history_.replay.rows().contains({kind, fmt::format("[{}]", number)});
-            if (!told && !history_.complete())
-                lose(fmt::format("{} {}: nothing of it can be read", kind, number));
+            if (!history_.complete() &&
+                !history_.replay.rows().contains({kind, fmt::format("[{}]", number)}))
+                lost.emplace_back(number, kind);
+        }
+        for (std::size_t i = 0, next = 0; i < lost.size(); i = next) {
+            const auto& [first, kind] = lost[i];
+            for (next = i + 1; next < lost.size() && lost[next].second == kind &&
+                               lost[next].first == lost[next - 1].first + 1;)
+                ++next;
+            lose_numbers(kind, first, lost[next - 1].first, "nothing can be read of");
         }
         if (!loose_.broken.contains(k_numbers_table))
             return;
         Query between(fresh_, k_numbers_between);
         while (between.step()) {
             const std::int64_t first = between.integer();
-            const std::int64_t last = between.integer();
-            lose(first == last
-                     ? fmt::format("number {}: whether it was given out", first)
-                     : fmt::format("numbers {} to {}: whether they were given out", first, last));
+            lose_numbers("number", first, between.integer(), "given out or not");
         }
+    }
+
+    void lose_numbers(const std::string& kind, std::int64_t first, std::int64_t last,
+                      const char* how) {
+        const std::string plural = kind == "body" ? "bodies" : kind + "s";
+        lose(first == last ? fmt::format("{}: {} {}", how, kind, first)
+                           : fmt::format("{}: {} {} to {}", how, plural, first, last));
     }
 
     void write_snapshot() {
