@@ -317,22 +317,6 @@ CREATE INDEX body_retired ON body (number) WHERE retired IS NOT NULL;
 -- program's: counterpart_row and counterpart_key make JSON, counterpart_group gives the change that
 -- is going on, counterpart_digest sums up a row. Without them a change to these tables fails. A
 -- test holds every trigger to name every column.
-
--- A row is changed only if it is as its newest entry left it. (A row that was not there has none to
--- be held against.)
-CREATE TRIGGER history_insert AFTER INSERT ON history
-BEGIN
-    SELECT counterpart_follow(NEW.tbl, NEW.rowkey, NEW.number, NEW.before, iif(NEW.number IS NULL,
-        (SELECT after FROM history WHERE tbl = NEW.tbl AND rowkey = NEW.rowkey
-            AND number IS NULL AND tbl <> 'change_group' AND id < NEW.id ORDER BY id DESC LIMIT 1),
-        (SELECT after FROM history WHERE number = NEW.number AND tbl = NEW.tbl
-            AND rowkey = NEW.rowkey AND id < NEW.id ORDER BY id DESC LIMIT 1)))
-    WHERE NEW.before IS NOT NULL;
-    INSERT INTO history_chain (entry, sum)
-    VALUES (NEW.id, counterpart_digest(
-        (SELECT sum FROM history_chain WHERE entry = NEW.id - 1),
-        NEW.id, NEW.grp, NEW.number, NEW.digest));
-END;
 CREATE TRIGGER body_insert AFTER INSERT ON body
 BEGIN
     INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)

@@ -8,6 +8,7 @@
 #include <functional>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/compare.hpp"
 #include "store/query.hpp"
 #include "store/replay.hpp"

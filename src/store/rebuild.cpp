@@ -15,6 +15,7 @@
 #include <set>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/choose.hpp"
 #include "store/connection.hpp"
 #include "store/kept_table.hpp"
@@ -53,13 +54,6 @@ WHERE id NOT IN (SELECT grp FROM history WHERE tbl = 'change_group') ORDER BY id
 constexpr auto k_stand_in_group = R"(
 INSERT INTO change_group (id, at, schema_version, words)
 SELECT ?1, 'unknown', user_version, '(lost)' FROM pragma_user_version)";
-
-// As the trigger does it.
-constexpr auto k_chain_entry = R"(
-INSERT INTO history_chain (entry, sum)
-SELECT id, counterpart_digest(
-    (SELECT sum FROM history_chain WHERE entry = ?1 - 1), id, grp, number, digest)
-FROM history WHERE id = ?1)";
 
 constexpr auto k_found_but_settings = R"(
 SELECT count(*) FROM found WHERE tbl <> 'setting')";
@@ -119,7 +113,7 @@ class Rebuilder {
             history_.whole() && recovered_.doubtful.empty() && recovered_.lost.empty();
         if (!recovered_.history_whole)
             write_snapshot();
-        put_chain();
+        chain_entries(fresh_, Rows::as_they_are);
         transaction.commit();
     }
 
@@ -310,15 +304,6 @@ class Rebuilder {
         for (const std::string& name : kept_tables_of(fresh_))
             KeptTable(fresh_, name).write_snapshot();
         group.write({"recover", std::nullopt, true});
-    }
-
-    void put_chain() {
-        if (!has_chain(fresh_))
-            return;
-        Query put(fresh_, k_chain_entry);
-        const std::int64_t last = integer_from(fresh_, "SELECT coalesce(max(id), 0) FROM history");
-        for (std::int64_t id = 1; id <= last; ++id)
-            put.put(id).run();
     }
 
     const Loose& loose_;

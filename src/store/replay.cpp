@@ -9,6 +9,7 @@
 #include <functional>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/kept_table.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
@@ -24,27 +25,9 @@ constexpr auto k_chained_entries = R"(
 SELECT id, grp, tbl, rowkey, number, before, after, digest, sum
 FROM history LEFT JOIN history_chain ON entry = id )";
 
-constexpr auto k_has_chain = R"(
-SELECT count(*) FROM pragma_table_xinfo('history_chain'))";
-
-constexpr auto k_place = R"(
-SELECT sum FROM history_chain WHERE entry = ?1 ORDER BY entry)";
-
-constexpr auto k_chain_end = R"(
-SELECT coalesce(max(entry), 0) FROM history_chain)";
-
 constexpr auto k_start = R"(
 SELECT coalesce(min(id), 0) FROM history
 WHERE grp = (SELECT max(id) FROM change_group WHERE snapshot = 1))";
-
-[[noreturn]] void throw_bad(const Entry& entry, const char* what, SQLite::Database& database) {
-    throw error::DamagedFile(
-        fmt::format(
-            "the catalogue is damaged (entry {} of the history, about {} {}, does not fit its "
-            "{}): {}",
-            entry.id, entry.table, entry.key, what, database.getFilename()),
-        "`counterpart check` says more, `counterpart recover` mends it");
-}
 
 } // namespace
 
@@ -62,16 +45,8 @@ Entry take_entry(Query& query) {
     return entry;
 }
 
-bool has_chain(SQLite::Database& database) {
-    return integer_from(database, k_has_chain) > 0;
-}
-
 std::string select_entries(SQLite::Database& database) {
     return has_chain(database) ? k_chained_entries : k_entries;
-}
-
-std::int64_t chain_end(SQLite::Database& database) {
-    return has_chain(database) ? integer_from(database, k_chain_end) : 0;
 }
 
 std::optional<Entry> entry(SQLite::Database& database, std::int64_t id) {
@@ -93,28 +68,18 @@ bool fits_its_sum(const Entry& entry) {
     return fmt::format("{:016x}", digest.value()) == entry.digest;
 }
 
-bool fits_its_place(const Entry& entry, const std::optional<std::string>& former) {
-    Digest digest;
-    digest.add(former);
-    digest.add(std::to_string(entry.id));
-    digest.add(std::to_string(entry.group));
-    digest.add(entry.number ? std::optional(std::to_string(*entry.number)) : std::nullopt);
-    digest.add(entry.digest);
-    return fmt::format("{:016x}", digest.value()) == entry.place;
+void throw_bad(const Entry& entry, const char* what, SQLite::Database& database) {
+    throw error::DamagedFile(
+        fmt::format(
+            "the catalogue is damaged (entry {} of the history, about {} {}, does not fit its "
+            "{}): {}",
+            entry.id, entry.table, entry.key, what, database.getFilename()),
+        "`counterpart check` says more, `counterpart recover` mends it");
 }
 
 void refuse_bad_sum(const Entry& entry, SQLite::Database& database) {
     if (!fits_its_sum(entry))
         throw_bad(entry, "sum", database);
-}
-
-void refuse_bad_place(const Entry& entry, SQLite::Database& database) {
-    refuse_bad_sum(entry, database);
-    Query former(database, k_place);
-    former.put(entry.id - 1);
-    if (!entry.place ||
-        !fits_its_place(entry, former.step() ? std::optional(former.text()) : std::nullopt))
-        throw_bad(entry, "place", database);
 }
 
 std::size_t Replay::sum(const std::string& row) {
@@ -127,7 +92,7 @@ bool Replay::fits_place(const Entry& entry) {
     if (!entry.place)
         fits = !chained_;
     else if (!chained_ || (place_ && entry.id == last_ + 1))
-        fits = fits_its_place(entry, place_);
+        fits = entry.place == place_of(entry, place_);
     chained_ = chained_ || entry.place;
     last_ = entry.id;
     place_ = entry.place;

@@ -36,9 +36,6 @@ struct Entry {
 class Query;
 [[nodiscard]] std::string select_entries(SQLite::Database& database);
 [[nodiscard]] Entry take_entry(Query& query);
-// Whether the file is not older than the chain, and the last entry that it has; 0: none.
-[[nodiscard]] bool has_chain(SQLite::Database& database);
-[[nodiscard]] std::int64_t chain_end(SQLite::Database& database);
 // Empty if there is none. Throws error::DamagedFile if it cannot be read.
 [[nodiscard]] std::optional<Entry> entry(SQLite::Database& database, std::int64_t id);
 
@@ -47,14 +44,9 @@ class Query;
 
 [[nodiscard]] bool fits_its_sum(const Entry& entry);
 
-// Whether an entry stands after the one whose place is `former`, as its own place has it; empty: it
-// is the first of the chain.
-[[nodiscard]] bool fits_its_place(const Entry& entry, const std::optional<std::string>& former);
-
-// Throws error::DamagedFile if an entry of `database` does not fit its sum; the second, also if it
-// does not fit its place or has none.
+[[noreturn]] void throw_bad(const Entry& entry, const char* what, SQLite::Database& database);
+// Throws error::DamagedFile if an entry does not fit its sum.
 void refuse_bad_sum(const Entry& entry, SQLite::Database& database);
-void refuse_bad_place(const Entry& entry, SQLite::Database& database);
 
 // A row by its table and its key.
 using RowName = std::pair<std::string, std::string>;

@@ -101,25 +101,6 @@ void digest(sqlite3_context* context, int count, sqlite3_value** values) {
     give(context, fmt::format("{:016x}", sum.value()));
 }
 
-// `body 7`, `work [7,1] of tool 7`, `house [3]`.
-std::string row_name(std::string_view table, std::string_view key, sqlite3_value* number) {
-    if (sqlite3_value_type(number) == SQLITE_NULL)
-        return fmt::format("{} {}", table, key);
-    if (table == "body" || table == "pilot")
-        return fmt::format("{} {}", table, text_of(number));
-    return fmt::format("{} {} of tool {}", table, key, text_of(number));
-}
-
-void follow(sqlite3_context* context, int, sqlite3_value** values) {
-    const bool known = sqlite3_value_type(values[4]) != SQLITE_NULL;
-    if (known && text_of(values[3]) == text_of(values[4]))
-        return;
-    const std::string message =
-        row_name(text_of(values[0]), text_of(values[1]), values[2]) + " is not as it was written";
-    sqlite3_result_error(context, message.data(), static_cast<int>(message.size()));
-    sqlite3_result_error_code(context, SQLITE_CONSTRAINT_TRIGGER);
-}
-
 struct Function {
     const char* name;
     int parameters; // -1: any number
@@ -132,9 +113,10 @@ constexpr int k_changing = SQLITE_UTF8 | SQLITE_INNOCUOUS;
 constexpr int k_constant = k_changing | SQLITE_DETERMINISTIC;
 
 constexpr Function k_functions[] = {
-    {"counterpart_group", 0, k_changing, group},   {"counterpart_row", -1, k_constant, row},
-    {"counterpart_key", -1, k_constant, key},      {"counterpart_digest", -1, k_constant, digest},
-    {"counterpart_follow", 5, k_changing, follow},
+    {"counterpart_group", 0, k_changing, group},
+    {"counterpart_row", -1, k_constant, row},
+    {"counterpart_key", -1, k_constant, key},
+    {"counterpart_digest", 4, k_constant, digest},
 };
 
 } // namespace

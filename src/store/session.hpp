@@ -22,10 +22,8 @@ struct Session {
     bool changed = false;              // a row of it was written to the history
 };
 
-// Registers counterpart_group(), counterpart_row(name, value, ...), counterpart_key(value, ...),
-// counterpart_digest(part, ...) and counterpart_follow(table, key, number, before, last), which
-// fails unless the row before a change is what the last entry about it says. `session` must outlive
-// the connection.
+// Registers counterpart_group(), counterpart_row(name, value, ...), counterpart_key(value, ...) and
+// counterpart_digest(table, key, before, after). `session` must outlive the connection.
 void register_functions(SQLite::Database& database, Session& session);
 
 // FNV-1a, 64 bits: over each part's bytes, then 0xFF, which no UTF-8 holds; a missing part is 0xFE

@@ -3,6 +3,8 @@
 
 #include "store/settle.hpp"
 
+#include "store/chain.hpp"
+
 #include <algorithm>
 #include <utility>
 
@@ -30,9 +32,8 @@ std::optional<bool> Settler::fits_at(Entry entry, std::int64_t id) const {
     if (place == chain_.end() || (former == chain_.end() && place != chain_.begin()))
         return std::nullopt;
     entry.id = id;
-    entry.place = place->second;
-    return fits_its_place(entry,
-                          former == chain_.end() ? std::nullopt : std::optional(former->second));
+    return place->second ==
+           place_of(entry, former == chain_.end() ? std::nullopt : std::optional(former->second));
 }
 
 void Settler::settle(Entry entry, std::optional<std::int64_t> next) {

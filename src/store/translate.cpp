@@ -3,7 +3,6 @@
 
 #include "store/translate.hpp"
 
-#include <fmt/format.h>
 #include <sqlite3.h>
 
 #include <new>
@@ -64,11 +63,6 @@ void throw_translated(int extended_code, const std::string& message, const std::
         throw error::InputOutput("the system could not read or write the catalogue: " + path,
                                  "see that the disk is whole and connected (" + message + ")");
     case SQLITE_CONSTRAINT:
-        if (extended_code == SQLITE_CONSTRAINT_TRIGGER) // counterpart_follow
-            throw error::DamagedFile(
-                fmt::format("the catalogue is damaged ({}): {}", message, path),
-                "nothing was changed; `counterpart check` says more, `counterpart recover` mends "
-                "it");
         throw_constraint(extended_code, message);
     case SQLITE_NOMEM:
         throw std::bad_alloc();

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/change.hpp"
 #include "store/history.hpp"
 #include "store/kept_table.hpp"

@@ -145,10 +145,6 @@ class Rescue {
         CHECK(bench_.run({"--file", "new.db", "check"}).code == 0);
         const Tools back = tools_of(bench_ / "new.db");
         all_back_ += back == tools_;
-        if (back != tools_ && getenv("RESCUE_DEBUG")) {
-            MESSAGE(outcome.out);
-            fault::write("/dev/shm/rescue/dbg.db", fault::contents(bench_.file()));
-        }
         for (const std::int64_t number : given_) {
             CAPTURE(number);
             if (row(back, number) != row(tools_, number))

@@ -77,7 +77,7 @@ TEST_CASE("every table is kept in the history or known not to be") {
 TEST_CASE("the triggers of every kept table write every column of it") {
     const scratch::Folder folder;
     const File file = scratch::catalogue(folder / "c.db");
-    std::size_t triggers = 1; // that of the history itself
+    std::size_t triggers = 0;
     for (const auto& table : store::kept_tables()) {
         CAPTURE(table);
         const std::string old_row = whole_row(file, table, "OLD") + " AS before";
