@@ -111,9 +111,9 @@ class Rebuilder {
         say_lost_numbers();
         recovered_.history_whole =
             history_.whole() && recovered_.doubtful.empty() && recovered_.lost.empty();
+        chain_entries(fresh_, Rows::as_they_are);
         if (!recovered_.history_whole)
             write_snapshot();
-        chain_entries(fresh_, Rows::as_they_are);
         transaction.commit();
     }
 
