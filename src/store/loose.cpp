@@ -30,6 +30,7 @@ CREATE TABLE found (tbl, rowkey, row, stray))";
 
 constexpr auto k_finish = R"(
 CREATE INDEX found_row ON found (tbl, rowkey);
+CREATE INDEX history_row ON history (tbl, rowkey);
 COMMIT)";
 
 constexpr auto k_put_entry = R"(
