@@ -65,6 +65,14 @@ CREATE TABLE history (
 ) STRICT;
 CREATE INDEX history_number ON history (number);
 CREATE INDEX history_grp ON history (grp);
+CREATE INDEX history_row ON history (tbl, rowkey) WHERE number IS NULL AND tbl <> 'change_group';
+
+-- The place of every entry, apart from the entries: a sum of its number, group, tool and own sum,
+-- and of the place before it. In a file older than this table it begins with a snapshot.
+CREATE TABLE history_chain (
+    entry INTEGER PRIMARY KEY,
+    sum TEXT NOT NULL
+) STRICT;
 
 -- A counterbore or spotfacer, as found.
 CREATE TABLE body (

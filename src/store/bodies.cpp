@@ -116,7 +116,12 @@ std::optional<trade::Body> body(const File& file, std::int64_t number) {
 std::optional<std::int64_t> pilot_in(const File& file, std::int64_t body) {
     Query query(file.statements(), k_pilot_inside);
     query.put(body);
-    return query.step() ? std::optional(query.integer()) : std::nullopt;
+    if (!query.step())
+        return std::nullopt;
+    const std::int64_t number = query.integer();
+    if (!pilot(file, number))
+        throw_lost_tool(file, ToolKind::pilot, number);
+    return number;
 }
 
 std::vector<std::int64_t> bodies_next_to(const File& file, std::int64_t number) {

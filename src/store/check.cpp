@@ -8,6 +8,7 @@
 #include <functional>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/compare.hpp"
 #include "store/query.hpp"
 #include "store/replay.hpp"
@@ -17,9 +18,6 @@
 namespace store {
 
 namespace {
-
-constexpr auto k_entries = R"(
-SELECT id, grp, tbl, rowkey, number, before, after, digest FROM history ORDER BY id)";
 
 // So many are listed; a damaged file can have any number.
 constexpr auto k_integrity = R"(
@@ -90,7 +88,7 @@ class Checker {
     void history() {
         Replay replay;
         const std::int64_t start = replay_start(database_);
-        Query query(database_, k_entries);
+        Query query(database_, select_entries(database_) + "ORDER BY id");
         std::int64_t last = 0;
         while (query.step()) {
             const Entry entry = take_entry(query);
@@ -101,6 +99,8 @@ class Checker {
             last = entry.id;
             replay.add(entry, start);
         }
+        if (const std::int64_t end = chain_end(database_); end > last)
+            say_missing(last + 1, end);
         checked_.entries = replay.count();
         Comparison compare(database_, checked_.findings);
         compare.complaints(replay);

@@ -4,8 +4,7 @@
 // Which state of a row is the right one: the table's or the history's.
 #pragma once
 
-#include <map>
-#include <optional>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -14,12 +13,15 @@
 
 namespace store {
 
-// The rows of the kept tables `tables` as they should be, by table and key. The history is believed
-// where its newest entry about a row fits its sum and no later entry is lost; else the table, if
-// the row is there; else the history still. Differences are told in `recovered`.
-[[nodiscard]] std::map<RowName, std::string> choose_rows(SQLite::Database& damaged,
-                                                         const std::vector<std::string>& tables,
-                                                         const SalvagedHistory& history,
-                                                         Recovered& recovered);
+// Shows every row of the kept table `table` that should be, as JSON: the states in which it was
+// found, the right one first; the rows changed last come first. The history is believed where
+// its newest entry about a row is sound and no later entry that may be about it is lost, and where
+// it is complete; else the table, if the row is there; else a page that nothing leads to any more,
+// if that holds something newer than the history; else the history still. Differences are told in
+// `recovered`.
+using SeeStates =
+    std::function<void(const std::string& key, const std::vector<std::string>& states)>;
+void choose_rows(const Loose& loose, const std::string& table, const SalvagedHistory& history,
+                 Recovered& recovered, const SeeStates& see);
 
 } // namespace store

@@ -70,8 +70,9 @@ void Comparison::complaints(const Replay& replay) {
         if (!bad)
             continue;
         Finding about{{}, bad->table, bad->key, bad->number, {}, {}, {}};
-        if (fault == Replay::Fault::sum) {
-            about.what = fmt::format("entry {} of the history does not fit its sum", id);
+        if (fault != Replay::Fault::order) {
+            about.what = fmt::format("entry {} of the history does not fit its {}", id,
+                                     fault == Replay::Fault::sum ? "sum" : "place");
             findings_.push_back(about);
             continue;
         }

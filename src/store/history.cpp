@@ -5,6 +5,7 @@
 #include "store/history.hpp"
 
 #include "store/query.hpp"
+#include "store/replay.hpp"
 
 namespace store {
 
@@ -13,7 +14,7 @@ namespace {
 // A trial is about a pilot (its number) and a body (the second part of its key). A null parameter
 // gives everything.
 constexpr auto k_rows = R"(
-SELECT grp, at, words, undoes, tbl, number, coalesce(before, ''), coalesce(after, '')
+SELECT history.id, grp, tbl, rowkey, number, before, after, digest, NULL, at, words, undoes
 FROM history JOIN change_group ON change_group.id = grp
 WHERE snapshot = 0 AND tbl <> 'change_group'
     AND (?1 IS NULL OR number = ?1 OR (tbl = 'trial' AND rowkey ->> 1 = ?1))
@@ -26,15 +27,17 @@ std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> nu
     Query query(file.database(), k_rows);
     query.put(number);
     while (query.step()) {
+        Entry entry = take_entry(query);
+        refuse_bad_sum(entry, file.database());
         HistoryRow& row = rows.emplace_back();
-        row.group = query.integer();
+        row.group = entry.group;
         row.time = query.text();
         row.words = query.text();
         row.undoes = query.maybe_integer();
-        row.table = query.text();
-        row.number = query.maybe_integer();
-        row.before = query.text();
-        row.after = query.text();
+        row.table = std::move(entry.table);
+        row.number = entry.number;
+        row.before = std::move(entry.before).value_or("");
+        row.after = std::move(entry.after).value_or("");
     }
     return rows;
 }

@@ -25,7 +25,8 @@ struct HistoryRow {
     std::string after;                  // empty: it is gone
 };
 
-// Oldest first; of one tool (its trials and work too) or of everything.
+// Oldest first; of one tool (its trials and work too) or of everything. Throws error::DamagedFile
+// for an entry that does not fit its sum.
 [[nodiscard]] std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> number);
 
 struct Undone {
@@ -35,7 +36,8 @@ struct Undone {
 };
 
 // Takes back the newest change that is not itself an undo and not yet undone, as a new change.
-// Throws error::NoSuchRecord when there is none, error::BadData when a row has changed since.
+// Throws error::NoSuchRecord when there is none, error::DamagedFile when its history is not sound
+// or a row is not as that change left it.
 Undone undo(File& file);
 
 } // namespace store

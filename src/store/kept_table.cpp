@@ -53,9 +53,12 @@ std::vector<std::string> kept_tables_of(SQLite::Database& database) {
     return there;
 }
 
-KeptTable::KeptTable(SQLite::Database& database, const std::string& name)
+KeptTable::KeptTable(SQLite::Database& database, const std::string& name, NotKept)
     : database_(database), name_(name), columns_(names(database, k_columns, name)),
-      key_(names(database, k_key, name)) {
+      key_(names(database, k_key, name)) {}
+
+KeptTable::KeptTable(SQLite::Database& database, const std::string& name)
+    : KeptTable(database, name, NotKept()) {
     const auto& all = kept_tables();
     if (name != k_change_table && std::find(all.begin(), all.end(), name) == all.end())
         throw error::DamagedFile("the history names a table that is not kept: " + name,
@@ -83,10 +86,9 @@ std::optional<std::string> KeptTable::row(const std::string& key) const {
     return query.step() ? std::optional(query.text()) : std::nullopt;
 }
 
-void KeptTable::each(const See& see, std::string_view order) const {
-    Query query(database_, fmt::format("SELECT counterpart_key({0}), {1} FROM {2} ORDER BY {3}{4}",
-                                       fmt::join(key_, ", "), row_as_json(), name_,
-                                       fmt::join(key_, fmt::format("{}, ", order)), order));
+void KeptTable::each(const See& see) const {
+    Query query(database_, fmt::format("SELECT counterpart_key({0}), {1} FROM {2} ORDER BY {0}",
+                                       fmt::join(key_, ", "), row_as_json(), name_));
     while (query.step()) {
         const std::string key = query.text();
         see(key, query.text());

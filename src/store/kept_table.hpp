@@ -31,14 +31,16 @@ class KeptTable {
   public:
     // Throws error::DamagedFile if the history may not name this table.
     KeptTable(SQLite::Database& database, const std::string& name);
+    // Of a table that the history does not keep, but whose rows were read as those of one.
+    struct NotKept {};
+    KeptTable(SQLite::Database& database, const std::string& name, NotKept);
 
     // The row as the triggers write it; empty if there is none. `key` is a JSON array.
     [[nodiscard]] std::optional<std::string> row(const std::string& key) const;
 
     // Shows every row with its key, as the triggers write them, by key.
     using See = std::function<void(const std::string& key, const std::string& row)>;
-    void each(const See& see) const { each(see, ""); }
-    void each_backwards(const See& see) const { each(see, " DESC"); }
+    void each(const See& see) const;
 
     void insert(const std::string& row) const;
     // The same, but pointing at no other row where it need not.
@@ -50,7 +52,6 @@ class KeptTable {
     void write_snapshot() const;
 
   private:
-    void each(const See& see, std::string_view order) const;
     [[nodiscard]] std::string row_as_json() const;
     [[nodiscard]] std::string where_key(std::string_view parameter) const;
 

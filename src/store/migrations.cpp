@@ -13,6 +13,7 @@ extern const std::string_view k_0005_column_map;
 extern const std::string_view k_0006_sizes;
 extern const std::string_view k_0007_markings;
 extern const std::string_view k_0008_identity;
+extern const std::string_view k_0009_chain;
 } // namespace embedded
 
 namespace store {
@@ -27,6 +28,7 @@ const std::vector<Migration>& migrations() {
         {"0006-sizes", embedded::k_0006_sizes},
         {"0007-markings", embedded::k_0007_markings},
         {"0008-identity", embedded::k_0008_identity},
+        {"0009-chain", embedded::k_0009_chain},
     };
     return k_migrations;
 }

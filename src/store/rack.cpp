@@ -7,6 +7,7 @@
 
 #include "store/query.hpp"
 #include "store/scan.hpp"
+#include "store/tool_rows.hpp"
 #include "store/tools.hpp"
 
 namespace store {
@@ -47,12 +48,19 @@ std::vector<trade::Marked> FileRack::markings() const {
     return all;
 }
 
+// The matcher asks only for tools that it has seen in an index.
 std::optional<trade::Body> FileRack::body(std::int64_t number) const {
-    return store::body(file_, number);
+    auto found = store::body(file_, number);
+    if (!found)
+        throw_lost_tool(file_, ToolKind::body, number);
+    return found;
 }
 
 std::optional<trade::Pilot> FileRack::pilot(std::int64_t number) const {
-    return store::pilot(file_, number);
+    auto found = store::pilot(file_, number);
+    if (!found)
+        throw_lost_tool(file_, ToolKind::pilot, number);
+    return found;
 }
 
 void FileRack::by_cutter(trade::PilotKind kind, const trade::Window& window, trade::Detail detail,

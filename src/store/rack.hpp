@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: MIT
 
 // A catalogue file as the matcher sees it, in one state for as long as this lives: what another
-// program changes meanwhile waits or is not seen.
+// program changes meanwhile waits or is not seen. A tool that an index has and its table lacks is
+// error::DamagedFile when its record is read.
 #pragma once
 
 #include "store/read_facts.hpp"

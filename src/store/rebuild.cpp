@@ -9,14 +9,19 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <functional>
+#include <map>
 #include <optional>
 #include <set>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/choose.hpp"
 #include "store/connection.hpp"
 #include "store/kept_table.hpp"
+#include "store/loose.hpp"
 #include "store/migrate.hpp"
+#include "store/pages.hpp"
 #include "store/query.hpp"
 #include "store/refuse.hpp"
 #include "store/shape.hpp"
@@ -31,17 +36,17 @@ namespace fs = std::filesystem;
 
 // Loans point at the numbers that were given out.
 constexpr auto k_tables = R"(
-SELECT name FROM main.sqlite_schema
-WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name <> 'tool_number', name)";
+SELECT name FROM sqlite_schema
+WHERE type = 'table' AND name NOT GLOB 'sqlite_*' ORDER BY name <> 'tool_number', name)";
 
-constexpr auto k_columns = R"(
-SELECT name FROM pragma_table_xinfo(?1) WHERE name <> ?2 ORDER BY cid)";
-
-constexpr auto k_key = R"(
-SELECT name FROM pragma_table_xinfo(?1) WHERE pk = 1 ORDER BY cid)";
+constexpr auto k_put_entry = R"(
+INSERT INTO history (grp, tbl, rowkey, number, before, after, digest)
+VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7))";
 
 constexpr auto k_groups_without_row = R"(
-SELECT DISTINCT grp FROM history WHERE grp NOT IN (SELECT id FROM change_group) ORDER BY grp)";
+SELECT grp FROM history WHERE grp NOT IN (SELECT id FROM change_group)
+UNION SELECT undoes FROM change_group
+WHERE undoes IS NOT NULL AND undoes NOT IN (SELECT id FROM change_group) ORDER BY 1)";
 
 constexpr auto k_groups_without_own_entry = R"(
 SELECT id FROM change_group
@@ -51,8 +56,11 @@ constexpr auto k_stand_in_group = R"(
 INSERT INTO change_group (id, at, schema_version, words)
 SELECT ?1, 'unknown', user_version, '(lost)' FROM pragma_user_version)";
 
-constexpr auto k_groups_without_entries = R"(
-DELETE FROM change_group WHERE id NOT IN (SELECT grp FROM history))";
+constexpr auto k_found_but_settings = R"(
+SELECT count(*) FROM found WHERE tbl <> 'setting')";
+
+constexpr auto k_found = R"(
+SELECT rowkey, row FROM found WHERE tbl = ?1 ORDER BY stray, rowid)";
 
 constexpr auto k_numbers_given = R"(
 INSERT OR IGNORE INTO tool_number (number, kind)
@@ -66,143 +74,102 @@ constexpr auto k_give_number = R"(
 INSERT OR IGNORE INTO tool_number (number, kind)
 SELECT ?1 ->> 0, ?2 WHERE ?2 IN ('body', 'pilot'))";
 
+constexpr auto k_numbers_without_tool = R"(
+SELECT number, kind FROM tool_number
+WHERE number NOT IN (SELECT number FROM body UNION ALL SELECT number FROM pilot) ORDER BY number)";
+
+// Where numbers are missing: the first and the last.
+constexpr auto k_numbers_between = R"(
+SELECT former + 1, number - 1
+FROM (SELECT number, lag(number, 1, 0) OVER (ORDER BY number) AS former FROM tool_number)
+WHERE number > former + 1 ORDER BY number)";
+
+constexpr auto k_newest_version = R"(
+SELECT coalesce(max(row ->> 'schema_version'), 0) FROM found WHERE tbl = 'change_group')";
+
 constexpr auto k_unit = R"(
 INSERT OR IGNORE INTO setting (id, unit) VALUES (1, 'in') RETURNING id)";
 
-// Read past a broken schema as far as it goes.
-Connection open_damaged(const fs::path& path, const fs::path& called) {
-    Connection connection{std::make_unique<Session>(), nullptr};
-    try {
-        connection.database =
-            std::make_unique<SQLite::Database>(fs::absolute(path).string(), SQLite::OPEN_READWRITE);
-    } catch (const SQLite::Exception& exception) {
-        throw_translated(exception, called.string());
-    }
-    refuse_header(*connection.database, called);
-    distrust(*connection.database);
-    register_functions(*connection.database, *connection.session);
-    connection.database->tryExec("PRAGMA writable_schema = ON");
-    drop_views(*connection.database, called.string());
-    return connection;
-}
-
 class Rebuilder {
   public:
-    Rebuilder(SQLite::Database& damaged, Connection& fresh, const fs::path& called,
-              Recovered& recovered)
-        : damaged_(damaged), fresh_(*fresh.database), session_(*fresh.session),
-          called_(called.string()), recovered_(recovered) {}
+    Rebuilder(const Loose& loose, Connection& fresh, const fs::path& called, Recovered& recovered)
+        : loose_(loose), damaged_(*loose.connection.database), fresh_(*fresh.database),
+          session_(*fresh.session), called_(called.string()), recovered_(recovered),
+          history_(salvage_history(loose)) {}
 
     void run() {
-        SalvagedHistory history = salvage_history(damaged_);
-        const auto rows = choose_rows(damaged_, kept_tables_of(fresh_), history, recovered_);
-        if (rows.empty() && history.good.empty() && !history.end_known)
+        if (history_.good.empty() && !history_.end_known &&
+            integer_from(damaged_, k_found_but_settings) == 0)
             throw error::DamagedFile("nothing of the catalogue can be read: " + called_,
                                      "go back to a backup with `counterpart restore FILE`");
-        say_lost(history);
+        say_lost();
         sqlite3_db_config(fresh_.getHandle(), SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
         WriteTransaction transaction(fresh_);
-        copy_history(history);
-        copy_plain_tables();
-        put_rows(rows);
+        put_history();
+        put_plain_tables();
+        for (const std::string& table : kept_tables_of(fresh_))
+            put_kept_table(table);
+        say_lost_numbers();
         recovered_.history_whole =
-            history.whole() && recovered_.doubtful.empty() && recovered_.lost.empty();
+            history_.whole() && recovered_.doubtful.empty() && recovered_.lost.empty();
+        chain_entries(fresh_, Rows::as_they_are);
         if (!recovered_.history_whole)
             write_snapshot();
         transaction.commit();
     }
 
   private:
-    void say_lost(const SalvagedHistory& history) {
-        if (history.lost > 0)
-            recovered_.lost.push_back(fmt::format("{} entr{} of the history", history.lost,
-                                                  history.lost == 1 ? "y" : "ies"));
-        if (!history.end_known)
-            recovered_.lost.push_back("the end of the history");
-        for (const auto& [id, name] : history.bad)
-            recovered_.lost.push_back(
-                fmt::format("entry {} of the history, about {} {}, does not fit its sum", id,
-                            name.first, name.second));
+    void lose(const std::string& what) { recovered_.lost.push_back(what); }
+
+    void say_lost() {
+        if (history_.lost > 0)
+            lose(fmt::format("{} entr{} of the history", history_.lost,
+                             history_.lost == 1 ? "y" : "ies"));
+        if (!history_.end_known)
+            lose("the end of the history");
+        for (const auto& [id, name] : history_.bad)
+            lose(fmt::format("entry {} of the history, about {} {}, does not fit its sum", id,
+                             name.first, name.second));
     }
 
-    // Whole rows, as they are. False where the row cannot be read or does not fit in; what the disk
-    // says to the writing is no fault of the row.
-    bool copy_row(const std::string& table, const std::string& columns, const std::string& key,
-                  std::int64_t id) {
-        std::optional<Query> read;
-        try {
-            read.emplace(damaged_,
-                         fmt::format("SELECT {} FROM {} WHERE {} = ?1", columns, table, key));
-            if (!read->put(id).step())
-                return false;
-        } catch (const error::Error&) {
-            return false;
+    // Numbered anew, so that what is lost leaves no gap. A change and the one that took it back may
+    // come in any order.
+    void put_history() {
+        execute(fresh_, "PRAGMA defer_foreign_keys = ON");
+        Query put(fresh_, k_put_entry);
+        for (const std::int64_t id : history_.good) {
+            const Entry one = entry(damaged_, id).value();
+            put.put(one.group).put(one.table).put(one.key).put(one.number);
+            put.put(one.before).put(one.after).put(one.digest).run();
         }
-        return put_row(table, columns, *read);
-    }
-
-    bool put_row(const std::string& table, const std::string& columns, Query& read) {
-        std::vector<std::string> marks;
-        for (int i = 0; i < read.columns(); ++i)
-            marks.push_back(fmt::format("?{}", i + 1));
-        Query put(fresh_, fmt::format("INSERT INTO {} ({}) VALUES ({})", table, columns,
-                                      fmt::join(marks, ", ")));
-        try {
-            for (int i = 0; i < read.columns(); ++i)
-                put.put_value(read);
-            return put.run() == 1;
-        } catch (const error::InputOutput&) {
-            throw;
-        } catch (const error::Error&) {
-            return false;
+        put_groups();
+        for (const std::int64_t id : ids(k_groups_without_row)) {
+            Query(fresh_, k_stand_in_group).put(id).run();
+            lose(fmt::format("when change {} was made, and what was asked", id));
         }
-    }
-
-    std::string columns_of(const std::string& table, const std::string& left_out = {}) {
-        std::vector<std::string> names;
-        Query query(fresh_, k_columns);
-        query.put(table).put(left_out);
-        while (query.step())
-            names.push_back(query.text());
-        return fmt::format("{}", fmt::join(names, ", "));
-    }
-
-    std::string key_of(const std::string& table) {
-        Query query(fresh_, k_key);
-        query.put(table);
-        return query.step() ? query.text() : "rowid";
-    }
-
-    void copy_history(const SalvagedHistory& history) {
-        put_groups(history);
-        // Numbered anew, so that what is lost leaves no gap.
-        const std::string entries = columns_of("history", "id");
-        for (const std::int64_t id : history.good)
-            copy_row("history", entries, "id", id);
-        stand_in_for_lost_groups();
-        execute(fresh_, k_groups_without_entries);
         for (const std::int64_t id : ids(k_groups_without_own_entry))
             write_change_entry(fresh_, id);
+        execute(fresh_, "PRAGMA defer_foreign_keys = OFF");
     }
 
     // Changes as their own entries have them, else as the table has them.
-    void put_groups(const SalvagedHistory& history) {
-        const KeptTable changes(fresh_, k_change_table);
-        const std::string columns = columns_of(k_change_table);
-        std::set<std::int64_t> groups = readable_ids(damaged_, k_change_table, "id").ids;
-        const auto& told = history.replay.rows();
+    void put_groups() {
+        std::map<std::string, std::string> groups;
+        Query found(damaged_, k_found);
+        found.put(k_change_table);
+        while (found.step()) {
+            const std::string key = found.text();
+            groups.try_emplace(key, found.text());
+        }
+        const auto& told = history_.replay.rows();
         for (auto at = told.lower_bound({k_change_table, ""});
              at != told.end() && at->first.first == k_change_table; ++at)
-            if (const auto newest = entry(damaged_, at->second.entry))
-                groups.insert(newest->group);
-        for (const std::int64_t id : groups) {
-            const auto at = told.find({k_change_table, fmt::format("[{}]", id)});
-            const auto newest = at == told.end() ? std::nullopt : entry(damaged_, at->second.entry);
-            if (newest && newest->after)
-                changes.insert(*newest->after);
-            else
-                copy_row(k_change_table, columns, "id", id);
-        }
+            if (const auto newest = entry(damaged_, at->second.entry); newest && newest->after)
+                groups[at->first.second] = *newest->after;
+        const KeptTable changes(fresh_, k_change_table);
+        for (const auto& [key, row] : groups)
+            if (const auto problem = problem_of([&] { changes.insert(row); }))
+                lose(fmt::format("{} {}: {}", k_change_table, key, *problem));
     }
 
     std::vector<std::int64_t> ids(const char* sql) {
@@ -213,32 +180,35 @@ class Rebuilder {
         return found;
     }
 
-    void stand_in_for_lost_groups() {
-        for (const std::int64_t id : ids(k_groups_without_row)) {
-            Query(fresh_, k_stand_in_group).put(id).run();
-            recovered_.lost.push_back(
-                fmt::format("when change {} was made, and what was asked", id));
-        }
-    }
-
     // Those that are not kept in the history: they are as they can be read.
-    void copy_plain_tables() {
+    void put_plain_tables() {
         for (const std::string& table : plain_tables()) {
-            const std::string columns = columns_of(table);
-            const std::string key = key_of(table);
-            const SalvagedIds found = readable_ids(damaged_, table, key);
-            if (!found.all)
-                recovered_.lost.push_back(table == k_numbers_table
-                                              ? k_numbers_unsure
+            if (loose_.broken.contains(table))
+                lose(table == k_numbers_table ? k_numbers_unsure
                                               : "what cannot be read of the table " + table);
-            for (const std::int64_t id : found.ids)
-                if (!copy_row(table, columns, key, id))
-                    recovered_.lost.push_back(fmt::format("{} {}", table, id));
+            put_plain_table(table);
         }
         execute(fresh_, k_numbers_given);
         Query unit(fresh_, k_unit);
         if (unit.step())
-            recovered_.lost.push_back("what bare numbers are in; now inches");
+            lose("what bare numbers are in; now inches");
+    }
+
+    void put_plain_table(const std::string& table) {
+        const KeptTable plain(fresh_, table, KeptTable::NotKept());
+        std::set<std::string> there;
+        Query found(damaged_, k_found);
+        found.put(table);
+        while (found.step()) {
+            const std::string key = found.text();
+            const std::string row = found.text();
+            if (there.contains(key))
+                continue;
+            if (const auto problem = problem_of([&] { plain.insert(row); }))
+                lose(fmt::format("{} {}: {}", table, key, *problem));
+            else
+                there.insert(key);
+        }
     }
 
     std::vector<std::string> plain_tables() {
@@ -247,42 +217,87 @@ class Rebuilder {
         while (query.step()) {
             const std::string name = query.text();
             const auto& kept = kept_tables();
-            if (name != "history" && name != k_change_table &&
+            if (name != "history" && name != "history_chain" && name != k_change_table &&
                 std::find(kept.begin(), kept.end(), name) == kept.end())
                 names.push_back(name);
         }
         return names;
     }
 
-    void put_rows(const std::map<RowName, std::string>& rows) {
-        for (const std::string& table : kept_tables_of(fresh_)) {
-            const KeptTable kept(fresh_, table);
-            for (auto at = rows.lower_bound({table, ""});
-                 at != rows.end() && at->first.first == table; ++at) {
-                Query(fresh_, k_give_number).put_as_is(at->first.second).put(table).run();
-                put_kept(kept, at->first, at->second);
-            }
-        }
+    void put_kept_table(const std::string& name) {
+        const KeptTable table(fresh_, name);
+        Query give_number(fresh_, k_give_number);
+        choose_rows(loose_, name, history_, recovered_,
+                    [&](const std::string& key, const std::vector<std::string>& states) {
+                        give_number.put_as_is(key).put(name).run();
+                        put_kept(table, name + ' ' + key, states);
+                    });
     }
 
-    // A row whose partner is lost is kept without it if it can be.
-    void put_kept(const KeptTable& table, const RowName& name, const std::string& row) {
-        const std::string what = name.first + ' ' + name.second;
-        try {
-            table.insert(row);
+    // The first state that the catalogue takes. A row whose partner is lost is kept without it if
+    // it can be.
+    void put_kept(const KeptTable& table, const std::string& what,
+                  const std::vector<std::string>& states) {
+        std::optional<std::string> problem;
+        for (const std::string& row : states) {
+            problem = problem_of([&] { table.insert(row); });
+            const bool alone = problem && !problem_of([&] { table.insert_alone(row); });
+            if (problem && !alone)
+                continue;
+            if (alone)
+                lose(what + ": what it points at");
+            if (row != states[0])
+                lose(what + ": its newest state, so it is as it was before");
             return;
-        } catch (const error::InputOutput&) {
-            throw;
-        } catch (const error::Error&) {
         }
+        lose(what + ": " + problem.value_or(""));
+    }
+
+    // What the disk says to the writing is no fault of the row.
+    static std::optional<std::string> problem_of(const std::function<void()>& act) {
         try {
-            table.insert_alone(row);
-            recovered_.lost.push_back(what + ": what it points at");
+            act();
+            return std::nullopt;
         } catch (const error::InputOutput&) {
             throw;
         } catch (const error::Error& problem) {
-            recovered_.lost.push_back(what + ": " + problem.what());
+            return problem.what();
         }
+    }
+
+    // Every number that was given out is back with its tool, or its tool was taken back, or it is
+    // named.
+    void say_lost_numbers() {
+        std::vector<std::pair<std::int64_t, std::string>> lost;
+        Query query(fresh_, k_numbers_without_tool);
+        while (query.step()) {
+            const std::int64_t number = query.integer();
+            const std::string kind = query.text();
+            if (!history_.complete() &&
+                !history_.replay.rows().contains({kind, fmt::format("[{}]", number)}))
+                lost.emplace_back(number, kind);
+        }
+        for (std::size_t i = 0, next = 0; i < lost.size(); i = next) {
+            const auto& [first, kind] = lost[i];
+            for (next = i + 1; next < lost.size() && lost[next].second == kind &&
+                               lost[next].first == lost[next - 1].first + 1;)
+                ++next;
+            lose_numbers(kind, first, lost[next - 1].first, "nothing can be read of");
+        }
+        if (!loose_.broken.contains(k_numbers_table))
+            return;
+        Query between(fresh_, k_numbers_between);
+        while (between.step()) {
+            const std::int64_t first = between.integer();
+            lose_numbers("number", first, between.integer(), "given out or not");
+        }
+    }
+
+    void lose_numbers(const std::string& kind, std::int64_t first, std::int64_t last,
+                      const char* how) {
+        const std::string plural = kind == "body" ? "bodies" : kind + "s";
+        lose(first == last ? fmt::format("{}: {} {}", how, kind, first)
+                           : fmt::format("{}: {} {} to {}", how, plural, first, last));
     }
 
     void write_snapshot() {
@@ -292,12 +307,27 @@ class Rebuilder {
         group.write({"recover", std::nullopt, true});
     }
 
+    const Loose& loose_;
     SQLite::Database& damaged_;
     SQLite::Database& fresh_;
     Session& session_;
     std::string called_;
     Recovered& recovered_;
+    SalvagedHistory history_;
 };
+
+// A change that a crash cut short is taken back, if SQLite can; what is damaged stays so. Throws
+// error::DamagedFile for what is no catalogue.
+void take_back_cut_change(const fs::path& path, const fs::path& called) {
+    try {
+        SQLite::Database database(fs::absolute(path).string(), SQLite::OPEN_READWRITE);
+        refuse_header(database, called);
+        database.tryExec("PRAGMA writable_schema = ON");
+        database.tryExec("SELECT count(*) FROM sqlite_schema");
+    } catch (const SQLite::Exception& exception) {
+        throw_translated(exception, called.string());
+    }
+}
 
 std::vector<Migration> steps_to(std::int64_t version) {
     std::vector<Migration> steps = migrations();
@@ -307,15 +337,21 @@ std::vector<Migration> steps_to(std::int64_t version) {
 
 } // namespace
 
-Recovered rebuild(const fs::path& damaged_path, const fs::path& fresh_path,
-                  const fs::path& called) {
-    Recovered recovered;
-    Connection damaged = open_damaged(damaged_path, called);
-    Connection fresh = connect_empty(fresh_path);
+Recovered rebuild(const fs::path& damaged, const fs::path& path, const fs::path& called) {
+    take_back_cut_change(damaged, called);
+    const std::int64_t version = Pages(damaged).user_version();
+    Connection fresh = connect_empty(path);
     execute(*fresh.database, fmt::format("PRAGMA application_id = {}", k_application_id));
-    migrate(*fresh.database, *fresh.session,
-            steps_to(integer_from(*damaged.database, "PRAGMA user_version")));
-    Rebuilder(*damaged.database, fresh, called, recovered).run();
+    migrate(*fresh.database, *fresh.session, steps_to(version));
+    Loose loose = pour(damaged, *fresh.database);
+    // If the header is damaged, the changes know better of which version the tables are.
+    const std::int64_t newest = integer_from(*loose.connection.database, k_newest_version);
+    if (newest > version && newest <= static_cast<std::int64_t>(migrations().size())) {
+        migrate(*fresh.database, *fresh.session, steps_to(newest));
+        loose = pour(damaged, *fresh.database);
+    }
+    Recovered recovered;
+    Rebuilder(loose, fresh, called, recovered).run();
     return recovered;
 }
 

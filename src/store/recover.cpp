@@ -4,6 +4,7 @@
 #include "store/recover.hpp"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <fmt/format.h>
 
 #include <optional>
 
@@ -37,6 +38,16 @@ void copy_to_work_on(const fs::path& path, const fs::path& to) {
     throw error::InputOutput("already there: " + to.string(), "name another file with -o FILE");
 }
 
+std::int64_t rows_checked(const fs::path& draft, const fs::path& called) {
+    const Connection connection = connect(draft, Access::read, k_busy_timeout);
+    const Checked checked = check(*connection.database);
+    if (!checked.whole())
+        throw error::DamagedFile(fmt::format("what can be read makes no whole catalogue ({}): {}",
+                                             checked.findings.front().what, called.string()),
+                                 "go back to a backup with `counterpart restore FILE`");
+    return checked.rows;
+}
+
 } // namespace
 
 Recovered recover(const fs::path& path, const fs::path& to) {
@@ -55,10 +66,7 @@ Recovered recover(const fs::path& path, const fs::path& to) {
         copy_to_work_on(path, work.path());
     NewFile draft(where, rights_of(path));
     Recovered recovered = rebuild(work.path(), draft.path(), path);
-    {
-        const Connection connection = connect(draft.path(), Access::read, k_busy_timeout);
-        recovered.rows = refuse_damaged(*connection.database, draft.path().string()).rows;
-    }
+    recovered.rows = rows_checked(draft.path(), path);
     recovered.path = to;
     if (place)
         recovered.saved = place->put(draft, ".damaged-");

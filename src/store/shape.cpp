@@ -35,10 +35,6 @@ WHERE schema = 'main' AND type <> 'table' ORDER BY name)";
 constexpr auto k_programs = R"(
 SELECT sql FROM sqlite_schema WHERE sql NOT GLOB 'CREATE TABLE *' ORDER BY rowid)";
 
-constexpr auto k_drops = R"(
-SELECT format('DROP %s main."%w"', iif(type = 'view', 'VIEW', 'TABLE'), name)
-FROM pragma_table_list WHERE schema = 'main' AND type <> 'table' ORDER BY type DESC, name)";
-
 // Name and text; in order. A schema can hold one name twice.
 using Objects = std::vector<std::pair<std::string, std::string>>;
 
@@ -112,18 +108,6 @@ void refuse_views(SQLite::Database& database, const std::string& path) {
         names.push_back(query.text());
     if (!names.empty())
         throw_foreign(names, path);
-}
-
-void drop_views(SQLite::Database& copy, const std::string& path) {
-    std::vector<std::string> drops;
-    {
-        Query query(copy, k_drops);
-        while (query.step())
-            drops.push_back(query.text());
-    }
-    for (const std::string& drop : drops)
-        copy.tryExec(drop);
-    refuse_views(copy, path);
 }
 
 void refuse_foreign_programs(SQLite::Database& database, const std::string& path) {

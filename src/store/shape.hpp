@@ -22,9 +22,6 @@ namespace store {
 // Triggers are not run by reading.
 void refuse_views(SQLite::Database& database, const std::string& path);
 
-// Takes them out of a copy that is only to be read from. Throws the same for one that stays.
-void drop_views(SQLite::Database& copy, const std::string& path);
-
 // For writing: the same, also if there is a trigger or an index that no step makes. A further table
 // does nothing by itself: `check` finds it.
 void refuse_foreign_programs(SQLite::Database& database, const std::string& path);

@@ -3,6 +3,7 @@
 
 #include "store/tool_rows.hpp"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <fmt/format.h>
 
 #include "error/error.hpp"
@@ -82,6 +83,13 @@ void throw_no_such(const File& file, ToolKind kind, std::int64_t number) {
     else if (kind_of_number(file.statements(), number))
         hint = "the number was given out, but its tool was taken back or left behind by restore";
     throw error::NoSuchRecord(fmt::format("there is no such {}: {}", word(kind), number), hint);
+}
+
+void throw_lost_tool(const File& file, ToolKind kind, std::int64_t number) {
+    throw error::DamagedFile(
+        fmt::format("the catalogue is damaged (it lists {} {}, but has no record of it): {}",
+                    word(kind), number, file.database().getFilename()),
+        "`counterpart check` says more, `counterpart recover` mends it");
 }
 
 WorkLists all_work(SQLite::Database& database) {

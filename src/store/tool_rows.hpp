@@ -25,6 +25,9 @@ std::int64_t give_number(Change& change, ToolKind kind, std::int64_t wanted);
 // kind.
 [[noreturn]] void throw_no_such(const File& file, ToolKind kind, std::int64_t number);
 
+// A tool that an index or another row names, but of which there is no record.
+[[noreturn]] void throw_lost_tool(const File& file, ToolKind kind, std::int64_t number);
+
 using WorkLists = std::map<std::int64_t, std::vector<std::string>>;
 using Loans = std::map<std::int64_t, std::string>;
 

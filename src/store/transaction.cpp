@@ -8,6 +8,7 @@
 #include <sqlite3.h>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/kept_table.hpp"
 #include "store/query.hpp"
 #include "store/session.hpp"
@@ -81,6 +82,7 @@ void OpenGroup::write(const GroupWords& words) const {
     query.put(*session_.group).put(words.words).put(words.undoes);
     query.put(std::int64_t{words.snapshot}).run();
     write_change_entry(database_, *session_.group);
+    chain_entries(database_, Rows::held);
 }
 
 void write_change_entry(SQLite::Database& database, std::int64_t group) {

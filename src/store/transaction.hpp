@@ -58,7 +58,8 @@ class OpenGroup {
     OpenGroup(const OpenGroup&) = delete;
     OpenGroup& operator=(const OpenGroup&) = delete;
 
-    // Writes the group's own row if a row of it was written; nothing otherwise.
+    // Writes the group's own row and chains its entries, if a row of it was written; nothing
+    // otherwise. Throws error::DamagedFile if a row was not as its newest entry has it.
     void write(const GroupWords& words) const;
 
   private:

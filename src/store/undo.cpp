@@ -2,16 +2,19 @@
 // SPDX-License-Identifier: MIT
 
 // Taking back the newest change: its rows in reverse, each only if it is still as that change left
-// it, as a new change of its own.
+// it and its entry in the history is sound, as a new change of its own.
 #include <fmt/format.h>
 
 #include <map>
+#include <vector>
 
 #include "error/error.hpp"
+#include "store/chain.hpp"
 #include "store/change.hpp"
 #include "store/history.hpp"
 #include "store/kept_table.hpp"
 #include "store/query.hpp"
+#include "store/replay.hpp"
 
 namespace store {
 
@@ -25,16 +28,11 @@ WHERE undoes IS NULL AND snapshot = 0
     AND id > (SELECT coalesce(max(id), 0) FROM change_group WHERE snapshot = 1)
 ORDER BY id DESC LIMIT 1)";
 
-constexpr auto k_rows = R"(
-SELECT tbl, rowkey, before, after FROM history
-WHERE grp = ?1 AND tbl <> 'change_group' ORDER BY id DESC)";
+constexpr auto k_of_group = R"(
+WHERE grp = ?1 ORDER BY id DESC)";
 
-struct Row {
-    std::string table;
-    std::string key;
-    std::optional<std::string> before;
-    std::optional<std::string> after;
-};
+constexpr auto k_by_id = R"(
+WHERE id = ?1 ORDER BY id)";
 
 struct Newest {
     std::int64_t group = 0;
@@ -53,31 +51,53 @@ Newest newest_change(SQLite::Database& database) {
     return newest;
 }
 
-std::vector<Row> rows_of(SQLite::Database& database, std::int64_t group) {
-    std::vector<Row> rows;
-    Query query(database, k_rows);
-    query.put(group);
+std::vector<Entry> entries(SQLite::Database& database, const char* which, std::int64_t id) {
+    std::vector<Entry> found;
+    Query query(database, select_entries(database) + which);
+    query.put(id);
     while (query.step()) {
-        Row& row = rows.emplace_back();
-        row.table = query.text();
-        row.key = query.text();
-        row.before = query.maybe_text();
-        row.after = query.maybe_text();
+        found.push_back(take_entry(query));
+        refuse_bad_place(found.back(), database);
     }
-    return rows;
+    return found;
 }
 
-void take_back(const KeptTable& table, const Row& row) {
-    if (table.row(row.key) != row.after)
-        throw error::BadData(
-            fmt::format("a row is not as the change left it: {} {}", row.table, row.key),
-            "nothing was taken back; see `counterpart history`");
-    if (!row.before)
-        table.erase(row.key);
-    else if (!row.after)
-        table.insert(*row.before);
+[[noreturn]] void throw_not_all(std::int64_t group, SQLite::Database& database) {
+    throw error::DamagedFile(
+        fmt::format("the catalogue is damaged (change {} has lost a part of its history): {}",
+                    group, database.getFilename()),
+        "nothing was taken back; `counterpart check` says more, `counterpart recover` mends it");
+}
+
+// All of a change, newest first: one after the other without a gap, the change's own entry last,
+// and before them one of another change.
+std::vector<Entry> entries_of(SQLite::Database& database, std::int64_t group) {
+    std::vector<Entry> found = entries(database, k_of_group, group);
+    if (found.empty() || found.front().table != k_change_table)
+        throw_not_all(group, database);
+    const std::int64_t first = found.back().id;
+    for (std::size_t i = 0; i < found.size(); ++i)
+        if (found[i].id != first + static_cast<std::int64_t>(found.size() - 1 - i))
+            throw_not_all(group, database);
+    if (first > 1 && entries(database, k_by_id, first - 1).empty())
+        throw_not_all(group, database);
+    found.erase(found.begin());
+    return found;
+}
+
+void take_back(const KeptTable& table, const Entry& entry, SQLite::Database& database) {
+    if (table.row(entry.key) != entry.after)
+        throw error::DamagedFile(
+            fmt::format("the catalogue is damaged ({} {} is not as it was written): {}",
+                        entry.table, entry.key, database.getFilename()),
+            "nothing was taken back; `counterpart check` says more, `counterpart recover` mends "
+            "it");
+    if (!entry.before)
+        table.erase(entry.key);
+    else if (!entry.after)
+        table.insert(*entry.before);
     else
-        table.update(row.key, *row.before);
+        table.update(entry.key, *entry.before);
 }
 
 } // namespace
@@ -90,8 +110,9 @@ Undone undo(File& file) {
     // A pair may point both ways while its rows are put back one by one.
     execute(change.database(), "PRAGMA defer_foreign_keys = ON");
     std::map<std::string, KeptTable> tables;
-    for (const Row& row : rows_of(change.database(), group)) {
-        take_back(tables.try_emplace(row.table, change.database(), row.table).first->second, row);
+    for (const Entry& entry : entries_of(change.database(), group)) {
+        take_back(tables.try_emplace(entry.table, change.database(), entry.table).first->second,
+                  entry, change.database());
         ++undone.rows;
     }
     change.commit();

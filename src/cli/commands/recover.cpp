@@ -42,11 +42,8 @@ void print(const std::string& title, const std::vector<store::Finding>& findings
 void print_lost(const store::Recovered& recovered, const Context& context) {
     if (!recovered.lost.empty())
         context.out() << "Could not be saved:\n";
-    constexpr std::size_t k_most_shown = 100;
-    for (std::size_t i = 0; i < std::min(recovered.lost.size(), k_most_shown); ++i)
-        context.out() << "    " << present::safe(recovered.lost[i]) << '\n';
-    if (recovered.lost.size() > k_most_shown)
-        context.out() << "    and " << recovered.lost.size() - k_most_shown << " more\n";
+    for (const std::string& lost : recovered.lost)
+        context.out() << "    " << present::safe(lost) << '\n';
 }
 
 error::ExitCode run(const Options& options, Context& context) {

@@ -69,7 +69,8 @@ TEST_CASE("every table is kept in the history or known not to be") {
     const scratch::Folder folder;
     const File file = scratch::catalogue(folder / "c.db");
     std::set<std::string> expected(store::kept_tables().begin(), store::kept_tables().end());
-    expected.insert({"setting", "tool_number", "loan", "closed_loan", "change_group", "history"});
+    expected.insert({"setting", "tool_number", "loan", "closed_loan", "change_group", "history",
+                     "history_chain"});
     CHECK(texts(file, "SELECT name FROM sqlite_schema WHERE type = 'table'") == expected);
 }
 

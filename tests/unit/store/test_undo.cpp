@@ -267,9 +267,10 @@ TEST_CASE("a row that was changed past the history is not taken back, and nothin
     const std::string before = scratch::contents(folder / "c.db");
     const auto error = error_of([&] { store::undo(file); });
     REQUIRE(error);
-    CHECK(error->code() == ExitCode::bad_data);
+    CHECK(error->code() == ExitCode::damaged_file);
     CHECK(error->what() ==
-          std::string(R"(a row is not as the change left it: practice ["first"])"));
+          "the catalogue is damaged (practice [\"first\"] is not as it was written): " +
+              (folder / "c.db").string());
     CHECK(scratch::contents(folder / "c.db") == before);
     CHECK(store::own_practice(file).size() == 2);
 }
