@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "error/error.hpp"
+#include "store/connection.hpp"
 
 namespace store {
 
@@ -164,7 +165,8 @@ void Pages::find_free() {
     }
 }
 
-// Of a long row only the beginning is on its page, the rest on a chain of others.
+// Of a long row only the beginning is on its page, the rest on a chain of others. A row of more
+// bytes than any cell may have is none of ours.
 Pages::Bytes Pages::payload(const Page& page, std::size_t at, std::size_t size) {
     const std::size_t usable = page_size_;
     const std::size_t most = page.kind == table_leaf ? usable - 35 : (usable - 12) * 64 / 255 - 23;
@@ -174,7 +176,7 @@ Pages::Bytes Pages::payload(const Page& page, std::size_t at, std::size_t size) 
         here = least + (size - least) % (usable - 4);
         here = here <= most ? here : least;
     }
-    if (size > page_size_ * count_ || at + here > page.bytes.size())
+    if (size > k_longest_cell_read || size > page_size_ * count_ || at + here > page.bytes.size())
         throw Unreadable();
     const auto begin = page.bytes.begin() + static_cast<std::ptrdiff_t>(at);
     Bytes all(begin, begin + static_cast<std::ptrdiff_t>(here));

@@ -321,6 +321,7 @@ class Rebuilder {
 void take_back_cut_change(const fs::path& path, const fs::path& called) {
     try {
         SQLite::Database database(fs::absolute(path).string(), SQLite::OPEN_READWRITE);
+        distrust(database);
         refuse_header(database, called);
         database.tryExec("PRAGMA writable_schema = ON");
         database.tryExec("SELECT count(*) FROM sqlite_schema");
