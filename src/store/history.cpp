@@ -22,14 +22,14 @@ ORDER BY history.id)";
 
 } // namespace
 
-std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> number) {
-    std::vector<HistoryRow> rows;
+void each_history_row(const File& file, std::optional<std::int64_t> number,
+                      const std::function<void(const HistoryRow&)>& see) {
     Query query(file.database(), k_rows);
     query.put(number);
     while (query.step()) {
         Entry entry = take_entry(query);
         refuse_bad_sum(entry, file.database());
-        HistoryRow& row = rows.emplace_back();
+        HistoryRow row;
         row.group = entry.group;
         row.time = query.text();
         row.words = query.text();
@@ -38,7 +38,13 @@ std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> nu
         row.number = entry.number;
         row.before = std::move(entry.before).value_or("");
         row.after = std::move(entry.after).value_or("");
+        see(row);
     }
+}
+
+std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> number) {
+    std::vector<HistoryRow> rows;
+    each_history_row(file, number, [&rows](const HistoryRow& row) { rows.push_back(row); });
     return rows;
 }
 

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -27,6 +28,8 @@ struct HistoryRow {
 
 // Oldest first; of one tool (its trials and work too) or of everything. Throws error::DamagedFile
 // for an entry that does not fit its sum.
+void each_history_row(const File& file, std::optional<std::int64_t> number,
+                      const std::function<void(const HistoryRow&)>& see);
 [[nodiscard]] std::vector<HistoryRow> history(const File& file, std::optional<std::int64_t> number);
 
 struct Undone {

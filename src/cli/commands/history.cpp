@@ -7,7 +7,7 @@
 #include "cli/command.hpp"
 #include "cli/format.hpp"
 #include "cli/tool.hpp"
-#include "present/json.hpp"
+#include "present/json_lists.hpp"
 #include "present/table.hpp"
 #include "present/text.hpp"
 #include "store/tools.hpp"
@@ -22,6 +22,21 @@ using store::HistoryRow;
 struct Options {
     std::string number;
     Format format;
+};
+
+// The history, of one tool or of everything, read as it is printed.
+struct Rows {
+    const store::File& file;
+    std::optional<std::int64_t> number;
+
+    void each(const std::function<void(const HistoryRow&)>& see) const {
+        store::each_history_row(file, number, see);
+    }
+    [[nodiscard]] bool empty() const {
+        bool none = true;
+        each([&none](const HistoryRow&) { none = false; });
+        return none;
+    }
 };
 
 Json parsed(const std::string& row) {
@@ -99,9 +114,9 @@ std::string short_time(const std::string& time) {
     return text;
 }
 
-void print_life(const std::vector<HistoryRow>& rows, const Context& context) {
+void print_life(const Rows& rows, const Context& context) {
     std::int64_t group = 0;
-    for (const HistoryRow& row : rows) {
+    rows.each([&](const HistoryRow& row) {
         if (row.group != group)
             context.out() << short_time(row.time) << "  " << present::safe(row.words) << '\n';
         group = row.group;
@@ -109,43 +124,53 @@ void print_life(const std::vector<HistoryRow>& rows, const Context& context) {
             for (const std::string& part :
                  present::wrapped(present::safe(line), context.width() - 4))
                 context.out() << "    " << part << '\n';
-    }
+    });
 }
 
-void print_changes(const std::vector<HistoryRow>& rows, const Context& context) {
+void print_changes(const Rows& rows, const Context& context) {
     present::Table table({{"when (UTC)"}, {"rows", true}, {"what"}});
-    for (std::size_t i = 0; i < rows.size();) {
-        std::size_t count = 0;
-        while (i + count < rows.size() && rows[i + count].group == rows[i].group)
-            ++count;
-        table.add({short_time(rows[i].time), std::to_string(count), rows[i].words});
-        i += count;
-    }
+    HistoryRow last;
+    std::size_t count = 0;
+    const auto add = [&] {
+        if (count > 0)
+            table.add({short_time(last.time), std::to_string(count), last.words});
+    };
+    rows.each([&](const HistoryRow& row) {
+        if (row.group != last.group) {
+            add();
+            count = 0;
+            last = row;
+        }
+        ++count;
+    });
+    add();
     context.out() << (table.empty() ? std::string("Nothing has changed yet.\n")
                                     : table.text(context.width(), context.style()));
 }
 
-void print_json(const std::vector<HistoryRow>& rows, const Context& context) {
-    Json list = Json::array();
-    for (const HistoryRow& row : rows)
-        list.push_back({{"change", row.group},
-                        {"time", row.time},
-                        {"words", row.words},
-                        {"table", row.table},
-                        {"number", row.number ? Json(*row.number) : Json(nullptr)},
-                        {"before", parsed(row.before)},
-                        {"after", parsed(row.after)}});
-    context.out() << present::json_text({{"format", 1}, {"history", list}});
+void print_json(const Rows& rows, const Context& context) {
+    present::JsonLists lists(context.out());
+    lists.begin("history");
+    rows.each([&](const HistoryRow& row) {
+        lists.add({{"change", row.group},
+                   {"time", row.time},
+                   {"words", row.words},
+                   {"table", row.table},
+                   {"number", row.number ? Json(*row.number) : Json(nullptr)},
+                   {"before", parsed(row.before)},
+                   {"after", parsed(row.after)}});
+    });
+    lists.end();
 }
 
-void print_rows(const std::vector<HistoryRow>& rows, const Context& context) {
-    std::vector<std::vector<std::string>> cells{
-        {"change", "time", "words", "table", "number", "before", "after"}};
-    for (const HistoryRow& row : rows)
-        cells.push_back({std::to_string(row.group), row.time, row.words, row.table,
-                         row.number ? std::to_string(*row.number) : std::string(), row.before,
-                         row.after});
-    print_csv(cells, context);
+void print_rows(const Rows& rows, const Context& context) {
+    print_csv_row({"change", "time", "words", "table", "number", "before", "after"}, context);
+    rows.each([&](const HistoryRow& row) {
+        print_csv_row({std::to_string(row.group), row.time, row.words, row.table,
+                       row.number ? std::to_string(*row.number) : std::string(), row.before,
+                       row.after},
+                      context);
+    });
 }
 
 error::ExitCode run(const Options& options, Context& context) {
@@ -153,7 +178,7 @@ error::ExitCode run(const Options& options, Context& context) {
     std::optional<std::int64_t> number;
     if (!options.number.empty())
         number = tool_number(options.number);
-    const auto rows = store::history(file, number);
+    const Rows rows{file, number};
     if (number && rows.empty())
         static_cast<void>(find_tool(file, *number));
     if (options.format.json) {
