@@ -13,13 +13,13 @@ CREATE TEMP TABLE runs AS
 SELECT screw, shank_lo, shank_hi, hole_lo, hole_hi, unsure, needed, min(closeness) AS closeness
 FROM (
     SELECT s.id AS screw, p.shank_lo, p.shank_hi, h.lo AS hole_lo, h.hi AS hole_hi,
-        (h.lo - p.pilot_hi < l.running_least OR h.hi - p.pilot_lo > l.running_most) AS unsure,
+        (h.lo - p.pilot_hi < h.running_least OR h.hi - p.pilot_lo > h.running_most) AS unsure,
         max(l.head_clearance, s.screw_hi - p.pilot_lo) AS needed,
         abs(h.twice_best - p.pilot_lo - p.pilot_hi) AS closeness
     FROM limits l CROSS JOIN widest w CROSS JOIN asked s CROSS JOIN hole h ON h.screw = s.id
     CROSS JOIN loose p INDEXED BY loose_pilot
-        ON p.pilot_lo BETWEEN h.lo - l.running_most - w.pilot AND h.hi - l.running_least
-        AND p.pilot_hi >= h.lo - l.running_most
+        ON p.pilot_lo BETWEEN h.lo - h.running_most - w.pilot AND h.hi - h.running_least
+        AND p.pilot_hi >= h.lo - h.running_most
     UNION ALL
     SELECT s.id, p.shank_lo, p.shank_hi, h.lo, h.hi, 1, l.head_clearance, 1000000000000
     FROM limits l CROSS JOIN asked s CROSS JOIN hole h ON h.screw = s.id
@@ -98,22 +98,22 @@ FROM (
     UNION ALL
     SELECT s.id, b.number, b.cut_lo, b.cut_hi,
         max(b.cut_lo - s.head_hi < max(l.head_clearance, s.screw_hi - b.pilot_lo),
-            h.lo - b.pilot_hi < l.running_least, h.hi - b.pilot_lo > l.running_most)
+            h.lo - b.pilot_hi < h.running_least, h.hi - b.pilot_lo > h.running_most)
             * 10000000000000 + abs(h.twice_best - b.pilot_lo - b.pilot_hi)
     FROM limits l CROSS JOIN widest w CROSS JOIN asked s
     CROSS JOIN integral b INDEXED BY integral_cut
         ON b.cut_lo BETWEEN s.head_lo + l.head_clearance - w.integral AND s.twice_largest / 2
         AND b.cut_hi >= s.head_lo + max(l.head_clearance, s.screw_hi - b.pilot_lo)
         AND b.cut_lo + b.cut_hi <= s.twice_largest
-    CROSS JOIN hole h ON h.screw = s.id AND b.pilot_lo <= h.hi - l.running_least
-        AND b.pilot_hi >= h.lo - l.running_most
+    CROSS JOIN hole h ON h.screw = s.id AND b.pilot_lo <= h.hi - h.running_least
+        AND b.pilot_hi >= h.lo - h.running_most
     UNION ALL
     SELECT s.id, b.number, NULL, NULL,
         10000000000000 + abs(h.twice_best - b.pilot_lo - b.pilot_hi)
     FROM limits l CROSS JOIN asked s
     CROSS JOIN integral b INDEXED BY integral_cut ON b.cut_lo IS NULL
-    CROSS JOIN hole h ON h.screw = s.id AND b.pilot_lo <= h.hi - l.running_least
-        AND b.pilot_hi >= h.lo - l.running_most
+    CROSS JOIN hole h ON h.screw = s.id AND b.pilot_lo <= h.hi - h.running_least
+        AND b.pilot_hi >= h.lo - h.running_most
     UNION ALL
     SELECT s.id, b.number, b.cut_lo, b.cut_hi, 10000000000000 + 1000000000000
     FROM limits l CROSS JOIN widest w CROSS JOIN asked s

@@ -97,7 +97,7 @@ class Counter {
     }
 
     [[nodiscard]] Verdict runs(const Size& pilot, const speed::AskedHole& hole) const {
-        return gap(hole.lo, hole.hi, pilot, limits_.running_least, limits_.running_most);
+        return gap(hole.lo, hole.hi, pilot, hole.running_least, hole.running_most);
     }
 
     [[nodiscard]] bool runs_somewhere(const Size& pilot) const {

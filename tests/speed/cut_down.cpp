@@ -23,15 +23,15 @@ Asked asked_of(const match::Job& job, const trade::Practice& practice) {
     asked.twice_recommended = ((sizes.published + practice.recommended_over) * 2).nm();
     for (const auto& hole : job.holes)
         if (hole.hole.hi.nm() <= asked.head_lo * practice.seat_share / 1000)
-            asked.holes.push_back({hole.drill ? hole.drill->name : "", hole.hole.lo.nm(),
-                                   hole.hole.hi.nm(),
-                                   (hole.twice_mean - hole.good.least - hole.good.most).nm()});
+            asked.holes.push_back(
+                {hole.drill ? hole.drill->name : "", hole.size.lo.nm(), hole.size.hi.nm(),
+                 hole.running.least.nm(), hole.running.most.nm(),
+                 (hole.size.lo + hole.size.hi - hole.good.least - hole.good.most).nm()});
     return asked;
 }
 
 Limits limits_of(const trade::Practice& practice) {
-    return {practice.head_clearance.nm(), practice.running_least.nm(), practice.running_most.nm(),
-            practice.slip_least.nm(), practice.slip_most.nm()};
+    return {practice.head_clearance.nm(), practice.slip_least.nm(), practice.slip_most.nm()};
 }
 
 } // namespace

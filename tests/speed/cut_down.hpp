@@ -18,7 +18,8 @@ namespace speed {
 
 struct AskedHole {
     std::string name;
-    std::int64_t lo = 0, hi = 0;
+    std::int64_t lo = 0, hi = 0;                      // of the drill, or as it is known
+    std::int64_t running_least = 0, running_most = 0; // that a pilot may be under it
     std::int64_t twice_best = 0; // twice the diameter of the pilot that is closest to good
 };
 
@@ -35,7 +36,6 @@ struct Asked {
 // Limits of practice that every screw shares.
 struct Limits {
     std::int64_t head_clearance = 0;
-    std::int64_t running_least = 0, running_most = 0;
     std::int64_t slip_least = 0, slip_most = 0;
 };
 

@@ -13,20 +13,19 @@ namespace {
 
 constexpr auto k_tables = R"(
 BEGIN;
-CREATE TABLE limits (head_clearance INTEGER, running_least INTEGER, running_most INTEGER,
-    slip_least INTEGER, slip_most INTEGER) STRICT;
+CREATE TABLE limits (head_clearance INTEGER, slip_least INTEGER, slip_most INTEGER) STRICT;
 CREATE TABLE screw (id INTEGER PRIMARY KEY, name TEXT, head_lo INTEGER, head_hi INTEGER,
     screw_hi INTEGER, twice_largest INTEGER, twice_small INTEGER, twice_tool INTEGER,
     twice_recommended INTEGER) STRICT;
 CREATE TABLE hole (screw INTEGER, place INTEGER, name TEXT, lo INTEGER, hi INTEGER,
-    twice_best INTEGER, PRIMARY KEY (screw, place)) STRICT, WITHOUT ROWID;
+    running_least INTEGER, running_most INTEGER, twice_best INTEGER,
+    PRIMARY KEY (screw, place)) STRICT, WITHOUT ROWID;
 )";
 
 void print(const speed::CutDown& question) {
     const auto& limits = question.limits;
     std::cout << k_tables
-              << fmt::format("INSERT INTO limits VALUES ({}, {}, {}, {}, {});\n",
-                             limits.head_clearance, limits.running_least, limits.running_most,
+              << fmt::format("INSERT INTO limits VALUES ({}, {}, {});\n", limits.head_clearance,
                              limits.slip_least, limits.slip_most);
     for (const auto& screw : question.asked) {
         std::cout << fmt::format(
@@ -35,9 +34,10 @@ void print(const speed::CutDown& question) {
             screw.twice_small, screw.twice_tool, screw.twice_recommended);
         int place = 0;
         for (const auto& hole : screw.holes)
-            std::cout << fmt::format("INSERT INTO hole VALUES ({}, {}, '{}', {}, {}, {});\n",
-                                     screw.id, ++place, hole.name, hole.lo, hole.hi,
-                                     hole.twice_best);
+            std::cout << fmt::format(
+                "INSERT INTO hole VALUES ({}, {}, '{}', {}, {}, {}, {}, {});\n", screw.id, ++place,
+                hole.name, hole.lo, hole.hi, hole.running_least, hole.running_most,
+                hole.twice_best);
     }
     std::cout << "COMMIT;\n";
 }

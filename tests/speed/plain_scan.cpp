@@ -34,7 +34,7 @@ class Statement {
 // Rule 1: the largest and smallest cutters that may do.
 constexpr auto k_screws = R"(
 SELECT s.id, s.head_lo + l.head_clearance, s.twice_largest, w.integral, w.removable, w.pilot,
-    coalesce(min(h.lo), 0) - l.running_most, coalesce(max(h.hi), 0) - l.running_least
+    coalesce(min(h.lo - h.running_most), 0), coalesce(max(h.hi - h.running_least), 0)
 FROM screw s JOIN limits l JOIN widest w LEFT JOIN hole h ON h.screw = s.id
 WHERE s.id > 0 GROUP BY s.id ORDER BY s.id)";
 
