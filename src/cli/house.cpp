@@ -20,11 +20,21 @@ match::Question HouseReader::question(const store::HouseScrew& row) const {
     return question;
 }
 
+match::Question HouseReader::listed(const store::HouseScrew& row) const {
+    try {
+        return question(row);
+    } catch (const error::BadData& problem) {
+        throw error::BadData(
+            "the house list has '" + row.screw + "': " + problem.what(),
+            "take it off with `counterpart house drop`, or see `counterpart check`");
+    }
+}
+
 std::vector<match::Asked> house_asked(const trade::Practice& practice, Context& context) {
     const HouseReader reader(practice, context);
     std::vector<match::Asked> asked;
     for (const auto& row : store::house(context.catalogue()))
-        asked.push_back({row.screw, row.hole, reader.question(row)});
+        asked.push_back({row.screw, row.hole, reader.listed(row)});
     if (asked.empty())
         throw error::NoSuchRecord("the house list is empty",
                                   "add screws with `counterpart house add`");

@@ -19,6 +19,8 @@ class HouseReader {
     // Both must outlive this.
     HouseReader(const trade::Practice& practice, Context& context);
     [[nodiscard]] match::Question question(const store::HouseScrew& row) const;
+    // The same of a row that stands on the list; an error says so.
+    [[nodiscard]] match::Question listed(const store::HouseScrew& row) const;
 
   private:
     const trade::Practice& practice_;

@@ -37,8 +37,8 @@ make::MakeList make_list_for(const MakeRequest& request, Context& context) {
     const HouseReader reader(practice, context);
     std::vector<make::Wish> wishes;
     for (const auto& row : screws_of(request, context))
-        wishes.push_back(
-            {row.screw + (row.hole.empty() ? "" : ", hole " + row.hole), reader.question(row)});
+        wishes.push_back({row.screw + (row.hole.empty() ? "" : ", hole " + row.hole),
+                          request.screws.empty() ? reader.listed(row) : reader.question(row)});
     const auto shop = match::make_shop(context.tables(), practice, context.catalogue().unit());
     return make::make_list(wishes, shop, context.rack(), context.unit(), request.options);
 }

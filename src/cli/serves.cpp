@@ -128,7 +128,7 @@ std::vector<Served> served_screws(const Tool& tool, Context& context) {
     const auto wanted = [&tool](const match::Ranked& answer) { return serves(answer, tool); };
     std::vector<Served> served;
     for (const store::HouseScrew& screw : screws) {
-        const auto question = reader.question(screw);
+        const auto question = reader.listed(screw);
         if (auto answer = matcher.first_that(question, wanted))
             served.push_back({screw.screw, screw.hole, std::move(*answer)});
     }

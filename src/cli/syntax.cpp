@@ -4,6 +4,8 @@
 #include "cli/syntax.hpp"
 
 #include <CLI/CLI.hpp>
+#include <utility>
+#include <vector>
 
 #include "cli/help.hpp"
 

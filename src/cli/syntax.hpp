@@ -5,6 +5,7 @@
 // header of the option parser behind them costs every file that takes it seconds to compile.
 #pragma once
 
+#include <cstddef>
 #include <functional>
 #include <string>
 

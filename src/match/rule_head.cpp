@@ -58,10 +58,10 @@ Shortfall worst_shortfall(const Job& job, const Triple& triple, const Parts& par
 
 std::string head_that_would_do(const Job& job, const Triple& triple, length::Unit unit) {
     const Length largest = (*triple.body->cut_dia).lo - clearance_needed(job, triple);
-    const bool measured = job.question->screw.head_measured;
-    const char* what = job.question->washer ? "head and washer run "
-                       : measured           ? "this head may be "
-                                            : "heads of this series run ";
+    const auto& screw = job.question->screw;
+    const char* what = screw.head_measured ? "this head may be " : "heads of this series run ";
+    if (job.head != screw.head_dia) // the washer is the larger
+        what = "head and washer run ";
     return what + say(*job.head, unit) + "; this cutter needs " + say(largest, unit) +
            " or less: measure yours";
 }

@@ -40,11 +40,6 @@ std::int64_t write_copy(const fs::path& path, NewFile& copy) {
     return checked(copy.path(), path);
 }
 
-[[noreturn]] void throw_already_there(const fs::path& to) {
-    throw error::InputOutput("already there: " + to.string(),
-                             "name another file, or replace it with --force");
-}
-
 // A catalogue that is not this one, or is too old to say. What cannot be read as one is none.
 bool is_another_catalogue(const fs::path& path, const fs::path& to) {
     try {
@@ -57,19 +52,15 @@ bool is_another_catalogue(const fs::path& path, const fs::path& to) {
 }
 
 void refuse_target(const fs::path& path, const fs::path& to, bool replace) {
-    std::error_code code;
-    const fs::file_status there = fs::symlink_status(to, code);
-    if (fs::is_symlink(there))
-        throw error::InputOutput("a symbolic link, and these are not followed: " + to.string(),
-                                 "name the file it leads to, or another");
+    refuse_output(to);
     if (same_file(path, to))
         throw error::InputOutput("the catalogue cannot be its own backup: " + to.string(),
                                  "name another file");
-    if (fs::exists(there) && !fs::is_regular_file(there))
-        throw error::InputOutput("not a plain file: " + to.string(), "name another file");
-    if (fs::exists(there) && !replace)
+    std::error_code code;
+    const bool there = fs::exists(to, code);
+    if (there && !replace)
         throw_already_there(to);
-    if (fs::exists(there) && is_another_catalogue(path, to))
+    if (there && is_another_catalogue(path, to))
         throw error::InputOutput("not known to be a copy of this catalogue: " + to.string(),
                                  "name another file; if it can go, take it away yourself");
 }

@@ -55,7 +55,7 @@ void build(const fs::path& path, length::Unit unit) {
     Query(database, k_set_unit).put(unit == length::Unit::inch ? "in" : "mm").run();
 }
 
-[[noreturn]] void throw_already_there(const fs::path& path) {
+[[noreturn]] void throw_name_taken(const fs::path& path) {
     throw error::InputOutput("there is something of this name already: " + path.string(),
                              "choose another name with --file; nothing was overwritten");
 }
@@ -106,11 +106,11 @@ Connection connect_to_read(const fs::path& path, milliseconds busy_timeout) {
 File File::create(const fs::path& path, length::Unit unit) {
     std::error_code code;
     if (fs::exists(fs::symlink_status(path, code)))
-        throw_already_there(path);
+        throw_name_taken(path);
     NewFile file(path);
     build(file.path(), unit);
     if (!file.move_to(path))
-        throw_already_there(path);
+        throw_name_taken(path);
     return open(path, Access::write);
 }
 

@@ -110,6 +110,20 @@ fs::path real_path(const fs::path& path) {
     return code ? path : real;
 }
 
+void refuse_output(const fs::path& wanted) {
+    std::error_code ignored;
+    const fs::file_status there = fs::symlink_status(wanted, ignored);
+    if (fs::is_symlink(there))
+        throw error::InputOutput("a symbolic link, and these are not followed: " + wanted.string(),
+                                 "name the file it leads to, or another");
+    if (fs::exists(there) && !fs::is_regular_file(there))
+        throw error::InputOutput("not a plain file: " + wanted.string(), "name another file");
+}
+
+void throw_already_there(const fs::path& wanted, const char* hint) {
+    throw error::InputOutput("already there: " + wanted.string(), hint);
+}
+
 NewFile::NewFile(const fs::path& wanted, const std::optional<Rights>& original) {
     do {
         let_go();

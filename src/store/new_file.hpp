@@ -17,6 +17,13 @@ namespace store {
 // Where a symbolic link leads; the path itself if it is none.
 [[nodiscard]] std::filesystem::path real_path(const std::filesystem::path& path);
 
+// Throws error::InputOutput for what no output is written over: a symbolic link, a folder, a
+// device.
+void refuse_output(const std::filesystem::path& wanted);
+[[noreturn]] void
+throw_already_there(const std::filesystem::path& wanted,
+                    const char* hint = "name another file, or replace it with --force");
+
 // A file beside `wanted` under a hidden name of its own, removed with its journal unless it was
 // moved into place. While it is not, it is held by a lock, so that `drop_left_over` knows it from
 // one that a kill left behind.

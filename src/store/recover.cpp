@@ -22,6 +22,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr auto k_another = "name another file with -o FILE";
+
 // Of one moment, if SQLite can see to that; byte for byte if it cannot.
 void copy_to_work_on(const fs::path& path, const fs::path& to) {
     try {
@@ -32,10 +34,6 @@ void copy_to_work_on(const fs::path& path, const fs::path& to) {
     } catch (const error::InputOutput&) {
         copy_bytes(path, to); // a change cut short, which only the copy may take back
     }
-}
-
-[[noreturn]] void throw_already_there(const fs::path& to) {
-    throw error::InputOutput("already there: " + to.string(), "name another file with -o FILE");
 }
 
 std::int64_t rows_checked(const fs::path& draft, const fs::path& called) {
@@ -55,7 +53,7 @@ Recovered recover(const fs::path& path, const fs::path& to) {
     const bool in_place = to == path;
     std::error_code code;
     if (!in_place && fs::exists(fs::symlink_status(to, code)))
-        throw_already_there(to);
+        throw_already_there(to, k_another);
     // Beside the output: where the catalogue is there may be no room, or nothing may be written.
     const fs::path where = in_place ? real_path(path) : to;
     NewFile work(where, rights_of(path));
@@ -71,7 +69,7 @@ Recovered recover(const fs::path& path, const fs::path& to) {
     if (place)
         recovered.saved = place->put(draft, ".damaged-");
     else if (!draft.move_to(to))
-        throw_already_there(to);
+        throw_already_there(to, k_another);
     return recovered;
 }
 

@@ -148,6 +148,12 @@ TEST_CASE("a million rows are imported in under 300 MB, with progress on a termi
     CHECK(outcome.peak_kib < fault::times(60, 300) * 1024);
     CHECK(fault::number_from(bench.file(), "SELECT count(*) FROM body") == rows);
     bench.is_whole();
+    for (const char* format : {"--json", "--csv"}) { // row by row, whatever there is
+        patient.output = bench / "history";
+        const auto told = bench.run({"history", format}, patient);
+        CHECK(told.code == 0);
+        CHECK(told.peak_kib < 24 * 1024);
+    }
 
     // `script` gives it a terminal.
     const std::string command =

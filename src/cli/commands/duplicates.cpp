@@ -27,7 +27,7 @@ Questions questions_of(const match::Shop& shop, Context& context) {
     Questions questions;
     const HouseReader reader(shop.practice, context);
     for (const auto& row : store::house(context.catalogue())) {
-        questions.list.push_back(reader.question(row));
+        questions.list.push_back(reader.listed(row));
         questions.names.house.push_back(row.screw + (row.hole.empty() ? "" : ", hole " + row.hole));
     }
     const auto listed = match::with_holes(match::listed_questions(context.tables()),

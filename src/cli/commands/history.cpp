@@ -179,7 +179,9 @@ error::ExitCode run(const Options& options, Context& context) {
     if (!options.number.empty())
         number = tool_number(options.number);
     const Rows rows{file, number};
-    if (number && rows.empty())
+    // A tool whose entry was taken back is no longer there, but its life is.
+    const bool there = number && (store::body(file, *number) || store::pilot(file, *number));
+    if (number && !there && rows.empty())
         static_cast<void>(find_tool(file, *number));
     if (options.format.json) {
         print_json(rows, context);
@@ -188,8 +190,7 @@ error::ExitCode run(const Options& options, Context& context) {
     } else if (!number) {
         print_changes(rows, context);
     } else {
-        // A tool whose entry was taken back is no longer there, but its life is.
-        if (store::body(file, *number) || store::pilot(file, *number))
+        if (there)
             context.out() << one_line(find_tool(file, *number), file.unit()) << '\n';
         print_life(rows, context);
     }

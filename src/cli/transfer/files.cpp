@@ -43,11 +43,6 @@ class Descriptor {
     int number_;
 };
 
-[[noreturn]] void throw_already_there(const fs::path& path) {
-    throw error::InputOutput("already there: " + path.string(),
-                             "name another file, or replace it with --force");
-}
-
 constexpr std::size_t k_part = 65536;
 
 std::size_t read_some(int file, char* to, std::size_t most, const fs::path& path) {
@@ -116,22 +111,17 @@ std::string read_whole(const fs::path& path) {
 
 void write_whole(const fs::path& path, const std::string& text, bool replace,
                  const Context& context) {
+    store::refuse_output(path);
     std::error_code ignored;
-    const fs::file_status there = fs::symlink_status(path, ignored);
-    if (fs::is_symlink(there))
-        throw error::InputOutput("a symbolic link, and these are not followed: " + path.string(),
-                                 "name the file it leads to, or another");
-    if (fs::exists(there) && !fs::is_regular_file(there))
-        throw error::InputOutput("not a plain file: " + path.string(), "name another file");
-    if (fs::exists(there) && !replace)
-        throw_already_there(path);
+    if (fs::exists(path, ignored) && !replace)
+        store::throw_already_there(path);
     drop_left_over(path, context.err());
     store::NewFile draft(path, store::rights_of(context.path()));
     draft.write(text);
     if (replace)
         draft.replace(path);
     else if (!draft.move_to(path))
-        throw_already_there(path);
+        store::throw_already_there(path);
 }
 
 void drop_left_over(const fs::path& wanted, std::ostream& err) {

@@ -176,17 +176,23 @@ TEST_CASE("a how without a size is refused") {
 TEST_CASE("every cell that cannot be read is told, each at its column") {
     const Bench bench;
     trade::Body body;
-    const auto problems = read_cells(
-        body, body_columns(),
-        {{"kind", "reamer"}, {"cut_dia", "0"}, {"flutes", "x"}, {"reach", "2-Jan"}, {"place", "a"}},
-        bench.reading);
-    REQUIRE(problems.size() == 4);
+    const auto problems = read_cells(body, body_columns(),
+                                     {{"kind", "reamer"},
+                                      {"cut_dia", "0"},
+                                      {"flutes", "x"},
+                                      {"reach", "2-Jan"},
+                                      {"place", "a"},
+                                      {"note", std::string(1'000'001, 'x')}},
+                                     bench.reading);
+    REQUIRE(problems.size() == 5);
     CHECK(problems[0].column == "kind");
     CHECK(problems[1].column == "cut_dia");
     CHECK(problems[1].what == "length: zero");
     CHECK(problems[1].cell == "0");
     CHECK(problems[2].column == "flutes");
     CHECK(problems[3].column == "reach");
+    CHECK(problems[4].column == "note");
+    CHECK(problems[4].what == "longer than 1000000 bytes");
     CHECK(body.place == "a");
 }
 
